@@ -1,0 +1,168 @@
+/**
+ * The bench: fields in, answers out. It keeps the program running, starts it
+ * again when it has died or fallen silent, and repeats the call that was being
+ * worked on, once. No call throws or hangs, whatever it is given; only a call
+ * that its own signal cuts short is rejected, with the signal's reason.
+ */
+import { textOf, valueText } from './fields.js'
+import { load } from './files.js'
+import { Death, NoWorker, startAside, startHere } from './thread.js'
+
+/**
+ * @typedef {{value: number, unit: string, text: string, low?: number, high?: number, range?: string}} Answer
+ * @typedef {{id: string, name: string, composition: string, density: number, family: string, why: string, remark?: string}} MetalRow
+ * @typedef {{code: string, level: 'note' | 'warn' | 'stop', field?: string, text: string, card?: string}} Caution
+ * @typedef {{field: string, code: string, text: string}} Mistake
+ *
+ * @typedef {object} Reply
+ * @property {string} sentence
+ * @property {string[]} found
+ * @property {Record<string, Answer>} answers
+ * @property {{metal: MetalRow[]}} rows
+ * @property {Caution[]} cautions
+ * @property {Mistake[]} errors
+ *
+ * @typedef {{id: string, name: string, why: string}} Hit
+ * @typedef {{signal?: AbortSignal, progress?: (share: number) => void}} Options
+ *
+ * @typedef {object} Bench
+ * @property {(fields: unknown, options?: Options) => Promise<Reply>} answer
+ * @property {(text: unknown, options?: Options) => Promise<Hit[]>} find
+ * @property {string} version
+ * @property {() => void} close
+ *
+ * @typedef {import('./thread.js').Engine} Engine
+ */
+
+/** How often a call is tried, the program started anew each time. */
+const tries = 2
+
+/**
+ * @param {string} base the address of a file beside the engine's
+ * @returns {Promise<Bench>}
+ */
+export async function open(base) {
+  const files = await load(base)
+  const keeper = new Keeper(files)
+  const { version } = await keeper.engine()
+  return {
+    answer: (fields, options) => within(options, async () =>
+      read(await keeper.call('answer', textOf(fields)), faulty)),
+    find: (text, options) => within(options, async () =>
+      read(await keeper.call('find', valueText(() => text)), () => [])),
+    version,
+    close: () => keeper.close(),
+  }
+}
+
+/** Keeps one engine running. */
+class Keeper {
+  /** @type {Promise<Engine> | undefined} */
+  #running
+  #files
+  #aside
+  #closed = false
+
+  /** @param {import('./files.js').Files} files */
+  constructor(files) {
+    this.#files = files
+    this.#aside = files.worker !== undefined
+  }
+
+  /** @returns {Promise<Engine>} */
+  engine() {
+    this.#running ??= this.#start()
+    return this.#running
+  }
+
+  /** @returns {Promise<Engine>} */
+  async #start() {
+    const { module, worker } = this.#files
+    if (worker === undefined || !this.#aside) return startHere(module)
+    try {
+      return await startAside(module, worker)
+    } catch (reason) {
+      if (!(reason instanceof NoWorker)) throw reason
+      this.#aside = false
+      return startHere(module)
+    }
+  }
+
+  /**
+   * The reply to a call; undefined when the program has ended under it each time.
+   *
+   * @param {import('./start.js').Call} call
+   * @param {string} text
+   */
+  async call(call, text) {
+    for (let tried = 0; tried < tries && !this.#closed;) {
+      const running = this.engine()
+      try {
+        return await (await running).call(call, text)
+      } catch (reason) {
+        if (this.#running === running) this.#running = undefined
+        if (!(reason instanceof Death) || reason.under) tried++
+      }
+    }
+    return undefined
+  }
+
+  close() {
+    this.#closed = true
+    this.#running?.then((engine) => engine.end(), () => {})
+  }
+}
+
+/**
+ * Does the work unless and until the options' signal says to stop.
+ *
+ * @template T
+ * @param {unknown} options
+ * @param {() => Promise<T>} work
+ * @returns {Promise<T>}
+ */
+function within(options, work) {
+  const signal = signalOf(options)
+  if (!signal) return work()
+  if (signal.aborted) return Promise.reject(signal.reason)
+  return new Promise((resolve, reject) => {
+    const stop = () => reject(signal.reason)
+    signal.addEventListener('abort', stop, { once: true })
+    work().then(resolve, reject).finally(() => signal.removeEventListener('abort', stop))
+  })
+}
+
+/** @param {unknown} options */
+function signalOf(options) {
+  try {
+    const { signal } = /** @type {{signal?: unknown}} */ (options ?? {})
+    return signal instanceof AbortSignal ? signal : undefined
+  } catch {
+    return undefined
+  }
+}
+
+/**
+ * @template T
+ * @param {string | undefined} json
+ * @param {() => T} fallback
+ * @returns {T}
+ */
+function read(json, fallback) {
+  try {
+    return json === undefined ? fallback() : JSON.parse(json)
+  } catch {
+    return fallback()
+  }
+}
+
+/** @returns {Reply} */
+function faulty() {
+  return {
+    sentence: '', found: [], answers: {}, rows: { metal: [] }, cautions: [],
+    errors: [{
+      field: '', code: 'internal',
+      text: 'This could not be worked out because of a fault in the program. What was typed is kept, and the next answer works.',
+    }],
+  }
+}

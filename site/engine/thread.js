@@ -1,0 +1,166 @@
+/**
+ * Where the program runs: in a worker, or on this very thread. Both give the
+ * same engine, whose call is rejected with a Death when the program has ended or
+ * has fallen silent.
+ */
+import { start } from './start.js'
+
+/** How long a worker may take to be ready, and to reply, in milliseconds. */
+const startLimit = 20_000
+const silenceLimit = 3_000
+
+/**
+ * @typedef {object} Engine
+ * @property {string} version
+ * @property {(call: import('./start.js').Call, text: string) => Promise<string>} call
+ * @property {() => void} end
+ */
+
+/** The program has ended under a call. */
+export class Death extends Error {
+  /** @param {boolean} under whether it was this call that was being worked on */
+  constructor(under) {
+    super('the program ended')
+    this.under = under
+  }
+}
+
+/** No worker can be had here. */
+export class NoWorker extends Error {}
+
+/**
+ * The program on this thread.
+ *
+ * @param {WebAssembly.Module} module
+ * @returns {Promise<Engine>}
+ */
+export async function startHere(module) {
+  const program = await start(module)
+  return {
+    version: program.version,
+    call: async (call, text) => {
+      const reply = program.call(call, text)
+      if (reply === undefined) throw new Death(true)
+      return reply
+    },
+    end: () => {},
+  }
+}
+
+/**
+ * The program in a worker.
+ *
+ * @param {WebAssembly.Module} module
+ * @param {string} source the worker's script
+ * @returns {Promise<Engine>}
+ */
+export function startAside(module, source) {
+  const worker = newWorker(source)
+  /** @type {Map<number, {resolve: (reply: string) => void, reject: (death: Death) => void}>} */
+  const waiting = new Map()
+  let last = 0
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer
+
+  return new Promise((resolve, reject) => {
+    /** @param {Error} [why] */
+    const end = (why = new Death(true)) => {
+      clearTimeout(timer)
+      worker.terminate()
+      reject(why)
+      let under = true // calls are worked on in their order
+      for (const call of waiting.values()) {
+        call.reject(new Death(under))
+        under = false
+      }
+      waiting.clear()
+    }
+    // A worker that is ended from outside, or that hangs, fires no event: only a
+    // time limit notices.
+    const listen = () => {
+      clearTimeout(timer)
+      if (waiting.size > 0) timer = setTimeout(end, silenceLimit)
+    }
+    timer = setTimeout(end, startLimit)
+
+    /** @param {MessageEvent<import('./worker.js').Said>} event */
+    worker.onmessage = ({ data }) => {
+      if ('ended' in data) return end()
+      if ('reply' in data) {
+        waiting.get(data.id)?.resolve(data.reply)
+        waiting.delete(data.id)
+        return listen()
+      }
+      clearTimeout(timer)
+      worker.onerror = (event) => {
+        event.preventDefault()
+        end()
+      }
+      resolve({
+        version: data.ready,
+        call: (call, text) => new Promise((resolve, reject) => {
+          waiting.set(++last, { resolve, reject })
+          if (waiting.size === 1) listen()
+          worker.postMessage({ id: last, call, text })
+        }),
+        end,
+      })
+    }
+    worker.onerror = (event) => {
+      event.preventDefault()
+      end(new NoWorker())
+    }
+    worker.postMessage({ module })
+  })
+}
+
+/**
+ * A worker made from a file would not be covered by the page's own security
+ * policy, and could not be made from another origin's: it is made from a Blob.
+ *
+ * @param {string} source
+ * @returns {Worker}
+ */
+function newWorker(source) {
+  const url = URL.createObjectURL(new Blob([source], { type: 'text/javascript' }))
+  try {
+    return new Worker(trusted(url))
+  } catch {
+    throw new NoWorker()
+  } finally {
+    URL.revokeObjectURL(url)
+  }
+}
+
+/**
+ * @typedef {{createScriptURL: (url: string) => string}} Policy
+ * @typedef {{createPolicy: (name: string, rules: Policy) => Policy}} TrustedTypes
+ */
+
+const policyKey = Symbol.for('saltbite.policy')
+
+/**
+ * The address as trusted types have it. A page allows a policy of one name only
+ * once, and may hold two copies of this script: the first one's policy is shared.
+ *
+ * @param {string} url
+ */
+function trusted(url) {
+  const page = /** @type {{trustedTypes?: TrustedTypes, [policyKey]?: Policy}} */ (globalThis)
+  if (!page.trustedTypes) return url
+  try {
+    if (!page[policyKey]) {
+      const value = page.trustedTypes.createPolicy('saltbite', { createScriptURL: onlyBlob })
+      Object.defineProperty(page, policyKey, { value })
+    }
+    return page[policyKey]?.createScriptURL(url) ?? url
+  } catch {
+    return url // the page allows no such policy; it may not demand one either
+  }
+}
+
+/** @param {string} url */
+function onlyBlob(url) {
+  if (!url.startsWith('blob:')) throw new TypeError('a worker is made from a Blob here')
+  return url
+}

@@ -1,0 +1,53 @@
+/**
+ * The worker: it is sent the compiled program once, and then calls, which it
+ * answers in their order.
+ *
+ *     in:   {module}            out:  {ready: version}
+ *     in:   {id, call, text}    out:  {id, reply}
+ *                               out:  {ended: true}, after which it answers no more
+ */
+import { start } from './start.js'
+
+/**
+ * @typedef {{module: WebAssembly.Module}} Begin
+ * @typedef {{id: number, call: import('./start.js').Call, text: string}} Ask
+ * @typedef {{ready: string} | {id: number, reply: string} | {ended: true}} Said
+ */
+
+/**
+ * @typedef {object} Port
+ * @property {(said: Said) => void} postMessage
+ * @property {((event: MessageEvent<Begin | Ask>) => void) | null} onmessage
+ */
+const port = /** @type {Port} */ (/** @type {unknown} */ (self))
+
+/** @type {import('./start.js').Program | undefined} */
+let program
+
+/** @param {MessageEvent<Begin | Ask>} event */
+port.onmessage = ({ data }) => {
+  if ('module' in data) void begin(data.module)
+  else answer(data)
+}
+
+/** @param {WebAssembly.Module} module */
+async function begin(module) {
+  try {
+    program = await start(module)
+    void program.ended.then(end)
+    port.postMessage({ ready: program.version })
+  } catch {
+    end()
+  }
+}
+
+/** @param {Ask} ask */
+function answer({ id, call, text }) {
+  const reply = program?.call(call, text)
+  if (reply === undefined) end()
+  else port.postMessage({ id, reply })
+}
+
+function end() {
+  port.postMessage({ ended: true })
+}

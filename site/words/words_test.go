@@ -1,0 +1,88 @@
+package words
+
+import (
+	"net/url"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"saltbite/calc/field"
+)
+
+func TestEveryFieldHasWords(t *testing.T) {
+	named := map[string]bool{}
+	for _, f := range field.Fields {
+		named[f.Name] = true
+		said, ok := Fields[f.Name]
+		if !ok || said.Label == "" {
+			t.Errorf("field %s has no label", f.Name)
+		}
+		for _, c := range f.Choices {
+			if said.Choices[c] == "" {
+				t.Errorf("choice %s of %s has no label", c, f.Name)
+			}
+		}
+		if len(said.Choices) != len(f.Choices) {
+			t.Errorf("%s: %d choices have labels, the vocabulary has %d", f.Name, len(said.Choices), len(f.Choices))
+		}
+	}
+	for name := range Fields {
+		if !named[name] {
+			t.Errorf("words for %s, which is no field", name)
+		}
+	}
+}
+
+func TestEveryAnswerHasALabel(t *testing.T) {
+	named := map[string]bool{}
+	for _, a := range field.Answers {
+		named[a.Name] = true
+		if Answers[a.Name] == "" {
+			t.Errorf("answer %s has no label", a.Name)
+		}
+	}
+	for name := range Answers {
+		if !named[name] {
+			t.Errorf("a label for %s, which is no answer", name)
+		}
+	}
+}
+
+func TestEveryPartHasATitle(t *testing.T) {
+	for _, p := range field.Parts {
+		if Parts[string(p)].Title == "" {
+			t.Errorf("part %s has no title", p)
+		}
+	}
+	if len(Parts) != len(field.Parts) {
+		t.Errorf("%d parts have titles, the vocabulary has %d", len(Parts), len(field.Parts))
+	}
+}
+
+// Longer labels would break into three lines beside their control on a phone,
+// longer helps would not fit into the space that is kept for them.
+func TestWordsFitTheirSpace(t *testing.T) {
+	for name, f := range Fields {
+		if n := utf8.RuneCountInString(f.Label); n > 18 {
+			t.Errorf("label of %s is %d characters long", name, n)
+		}
+		if n := utf8.RuneCountInString(f.Help); n > 70 {
+			t.Errorf("help of %s is %d characters long", name, n)
+		}
+		if strings.HasSuffix(f.Help, ".") {
+			t.Errorf("help of %s ends in a full stop", name)
+		}
+	}
+}
+
+func TestExampleIsOfTheVocabulary(t *testing.T) {
+	fields, err := url.ParseQuery(Example)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name := range fields {
+		if _, ok := Fields[name]; !ok {
+			t.Errorf("the example fills %s, which is no field", name)
+		}
+	}
+}
