@@ -1,0 +1,169 @@
+package bath
+
+import (
+	"strings"
+
+	"github.com/agnivade/levenshtein"
+)
+
+// A name is read in three steps: it is folded to small plain letters and
+// figures, words that change the form or nothing are taken out, and what is
+// left is looked for among the names below, which are folded likewise.
+
+// names are what people call each salt: English, German, French, Spanish,
+// Italian, Portuguese, Dutch; formulas. From memory.
+var names = [...]struct {
+	salt  *Salt
+	names []string
+}{
+	{CopperSulfate, []string{
+		"copper sulfate", "copper sulfate pentahydrate", "cupric sulfate", "bluestone", "blue vitriol", "copper vitriol", "vitriol of copper", "blue copperas", "chalcanthite",
+		"CuSO4", "CuSO4 5H2O", "Kupfersulfat", "Kupfersulfat Pentahydrat", "Kupfervitriol", "blaues Vitriol", "Blaustein",
+		"sulfate de cuivre", "sulfate cuivrique", "sulfate de cuivre pentahydraté", "vitriol bleu", "couperose bleue",
+		"sulfato de cobre", "sulfato cúprico", "sulfato de cobre pentahidratado", "vitriolo azul", "piedra azul", "caparrosa azul",
+		"solfato di rame", "solfato rameico", "solfato di rame pentaidrato", "vetriolo azzurro", "vetriolo di rame", "kopersulfaat", "blauwe vitriool",
+	}},
+	{SilverNitrate, []string{
+		"silver nitrate", "lunar caustic", "AgNO3", "Silbernitrat", "Höllenstein", "Hoellenstein", "nitrate d'argent", "pierre infernale",
+		"nitrato de plata", "piedra infernal", "nitrato d'argento", "pietra infernale", "nitrato de prata", "zilvernitraat",
+	}},
+	{CommonSalt, []string{
+		"common salt", "salt", "table salt", "sodium chloride", "rock salt", "sea salt", "kitchen salt", "cooking salt", "kosher salt", "halite", "NaCl",
+		"Kochsalz", "Salz", "Speisesalz", "Tafelsalz", "Natriumchlorid", "Steinsalz", "Meersalz", "sel", "sel de table", "sel de cuisine", "sel commun", "chlorure de sodium",
+		"sal", "sal común", "sal de mesa", "cloruro de sodio", "cloruro sódico", "sal marina", "sale", "sale da cucina", "sale comune", "sale da tavola", "cloruro di sodio",
+		"sal de cozinha", "cloreto de sódio", "zout", "keukenzout", "natriumchloride",
+	}},
+}
+
+// waterless are the words, folded, by which copper sulfate is meant without its
+// water of crystallisation; as the stem of all its endings.
+var waterless = [...]string{"anhydr", "anidr", "anhidr", "wasserfrei", "entwassert", "watervrij"}
+
+// idle are words, folded, that change nothing.
+var idle = [...]string{"ii", "crystals", "crystal", "kristalle", "cristaux", "cristales", "cristalli", "cristais", "kristallen", "pure", "the"}
+
+// strangers are parts of the names, folded, of other salts that differ from
+// these by a letter or two.
+var strangers = [...]string{"sulfit", "sulfid", "sulfur", "solfit", "solfur", "nitrit", "nitrid", "nitrur", "chlorat", "chlorit", "clorat", "clorit", "monohydr", "trihydr", "ammoni"}
+
+const (
+	longestName = 80 // bytes; what is longer is no name
+	shortestFar = 6  // letters of a folded name that may be an edit off
+	longFar     = 9  // letters of one that may be two edits off
+)
+
+// FindSalt finds a salt by its name, a few letters wrong or not. Copper sulfate
+// means the crystals unless it is called anhydrous. A name that is as near to
+// two salts as it is to each is the one that stands first above.
+func FindSalt(text string) (*Salt, error) {
+	if len(text) > longestName {
+		return nil, UnknownSalt
+	}
+	sought, dry := read(text)
+	for _, part := range strangers {
+		if strings.Contains(sought, part) {
+			return nil, UnknownSalt
+		}
+	}
+	salt := nearest(sought)
+	switch {
+	case salt == nil:
+		return nil, UnknownSalt
+	case salt == CopperSulfate && dry:
+		return CopperSulfateAnhydrous, nil
+	}
+	return salt, nil
+}
+
+// nearest is the salt with the name the fewest edits away, nil if all are too
+// far.
+func nearest(sought string) *Salt {
+	var best *Salt
+	least := allowed(sought) + 1
+	for _, row := range names {
+		for _, name := range row.names {
+			name, _ := read(name)
+			if d := len(name) - len(sought); d >= least || -d >= least {
+				continue
+			}
+			if edits := levenshtein.ComputeDistance(name, sought); edits < least {
+				best, least = row.salt, edits
+			}
+		}
+	}
+	return best
+}
+
+// allowed is how many edits a folded name may be off. A short one is too soon
+// another word.
+func allowed(folded string) int {
+	switch {
+	case len(folded) < shortestFar:
+		return 0
+	case len(folded) < longFar:
+		return 1
+	}
+	return 2
+}
+
+// read folds a name, takes the idle words out and says whether it was called
+// waterless. The words are put together, as some write them in one.
+func read(text string) (folded string, dry bool) {
+	var kept strings.Builder
+	for _, word := range strings.FieldsFunc(fold(text), func(r rune) bool { return r == ' ' }) {
+		switch {
+		case isWaterless(word):
+			dry = true
+		case !isIdle(word):
+			kept.WriteString(word)
+		}
+	}
+	return kept.String(), dry
+}
+
+func isWaterless(word string) bool {
+	for _, stem := range waterless {
+		if strings.HasPrefix(word, stem) {
+			return true
+		}
+	}
+	return false
+}
+
+func isIdle(word string) bool {
+	for _, w := range idle {
+		if word == w {
+			return true
+		}
+	}
+	return false
+}
+
+// fold makes a name plain: small letters without accents, "ph" as "f" (sulphate
+// is sulfate), figures as figures wherever they stand and a nought as the
+// letter o (CuS04 is meant as CuSO4); all else is a blank.
+func fold(text string) string {
+	plain := strings.Map(func(r rune) rune {
+		switch {
+		case r >= 'a' && r <= 'z' || r >= '1' && r <= '9':
+			return r
+		case r >= 'A' && r <= 'Z':
+			return r - 'A' + 'a'
+		case r == '0' || r == '₀':
+			return 'o'
+		case r >= '₁' && r <= '₉':
+			return r - '₁' + '1'
+		}
+		if i := strings.IndexRune(accented, r); i >= 0 {
+			return rune(unaccented[len([]rune(accented[:i]))])
+		}
+		return ' '
+	}, text)
+	return strings.ReplaceAll(plain, "ph", "f")
+}
+
+// Letters with marks, of the languages above, and what they are without.
+const (
+	accented   = "àáâãäçèéêëìíîïñòóôõöùúûüÀÁÂÃÄÇÈÉÊËÌÍÎÏÑÒÓÔÕÖÙÚÛÜ"
+	unaccented = "aaaaaceeeeiiiinooooouuuuaaaaaceeeeiiiinooooouuuu"
+)

@@ -1,0 +1,85 @@
+// Package bath is the salt bath: which salts, how strong a bath is however its
+// strength is said, and how it is mixed by weight.
+//
+// FindSalt finds a salt by the name people give it. Salt.Solution makes of a
+// strength and a temperature a Solution, a value that knows its density,
+// conductivity and saturation and says its strength in all five ways.
+// Solution.Mix weighs out a volume of it, and FromHand, VolumeOfSalt and
+// VolumeOfWater go the other way, from what there is. Crystals and SaturatesAt
+// tell what the cold does, Blend what two baths make.
+//
+// # What is meant
+//
+// A strength is always of pure salt in the form named: crystals of copper
+// sulfate count with the water they hold, and that water is not counted as
+// water. Inside, a solution is its mass fraction of anhydrous salt, which is
+// what the tables are in.
+//
+// A strength above saturation is a saturated liquid that fills the volume, with
+// the rest of the salt undissolved in it, its own volume left out.
+//
+// # What is not known
+//
+// Tables go from 0 to 100 C. What is read past the last row of one is said by
+// Solution.Outside; what can't be read is absent. Mixing takes its heat from
+// nowhere, impurities change nothing, and a bath that has etched brass or
+// sterling is no longer a solution of one salt: none of this is for it.
+package bath
+
+// Source says where a figure was read and how sure that is: "seen" in the work
+// named, "computed" from what was seen, or from "memory".
+type Source struct{ Figure, Text, Confidence string }
+
+// Salt is a salt that a bath is made of, in the form it is weighed in.
+type Salt struct {
+	Name      string
+	Formula   string
+	Metal     string  // symbol of the metal it plates and takes up; "" for common salt
+	MolarMass float64 // kg/mol, in this form
+
+	anhydrous  float64 // share of anhydrous salt in this form, by mass
+	crystal    float64 // share of anhydrous salt in the crystals that drop
+	metal      float64 // share of Metal in the anhydrous salt
+	solubility solubility
+	density    density
+	conduction conductivity
+	sources    []Source
+}
+
+// The salts.
+var (
+	// CopperSulfate is the blue crystals, what copper sulfate means unless it is
+	// called anhydrous.
+	CopperSulfate = &Salt{
+		Name: "copper sulfate crystals", Formula: "CuSO4·5H2O", Metal: "Cu",
+		MolarMass: molarPentahydrate, anhydrous: molarCuSO4 / molarPentahydrate, crystal: molarCuSO4 / molarPentahydrate,
+		metal:      molarCu / molarCuSO4,
+		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
+		sources: copperSulfateConductivitySources,
+	}
+	CopperSulfateAnhydrous = &Salt{
+		Name: "anhydrous copper sulfate", Formula: "CuSO4", Metal: "Cu",
+		MolarMass: molarCuSO4, anhydrous: 1, crystal: molarCuSO4 / molarPentahydrate,
+		metal:      molarCu / molarCuSO4,
+		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
+		sources: copperSulfateConductivitySources,
+	}
+	SilverNitrate = &Salt{
+		Name: "silver nitrate", Formula: "AgNO3", Metal: "Ag",
+		MolarMass: molarAgNO3, anhydrous: 1, crystal: 1,
+		metal:      molarAg / molarAgNO3,
+		solubility: silverNitrateSolubility, density: silverNitrateDensity, conduction: silverNitrateConductivity,
+		sources: silverNitrateConductivitySources,
+	}
+	CommonSalt = &Salt{
+		Name: "common salt", Formula: "NaCl",
+		MolarMass: molarNaCl, anhydrous: 1, crystal: 1,
+		solubility: commonSaltSolubility, density: commonSaltDensity, conduction: commonSaltConductivity,
+		sources: commonSaltConductivitySources,
+	}
+)
+
+// Sources are where the figures of the salt come from.
+func (s *Salt) Sources() []Source {
+	return append([]Source{molarMassSource, solubilitySource, densitySource}, s.sources...)
+}
