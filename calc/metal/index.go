@@ -1,0 +1,146 @@
+package metal
+
+import (
+	"slices"
+	"strings"
+	"sync"
+)
+
+// call is one way of naming a metal.
+type call struct {
+	metal *Metal
+	name  string // as the catalogue writes it
+	why   string
+}
+
+// whole is a name as it was folded.
+type whole struct {
+	call
+	folded string
+}
+
+// index is the catalogue turned round: from folded names and grades to metals.
+// It never changes once made.
+type index struct {
+	names  map[string][]call // words in their order, a blank between
+	joined map[string][]call // words in their order, run together
+	bags   map[string][]call // words in any order
+	grades map[string][]call // see code
+	wholes []whole           // every name, in the catalogue's order
+
+	vocabulary []string                   // words that may be misspelt, see spellings
+	known      map[string]bool            // words that are right as they stand
+	wordsOf    map[*Metal]map[string]bool // all that a metal's names consist of
+
+	others       map[string]string // other things, see others.go
+	longestOther int               // in words
+}
+
+var theIndex = sync.OnceValue(func() *index {
+	x := &index{
+		names:   map[string][]call{},
+		joined:  map[string][]call{},
+		bags:    map[string][]call{},
+		grades:  map[string][]call{},
+		known:   map[string]bool{},
+		wordsOf: map[*Metal]map[string]bool{},
+	}
+	for m := range All() {
+		x.wordsOf[m] = map[string]bool{}
+		x.add(m)
+	}
+	x.others, x.longestOther = otherThings()
+	for _, list := range []map[string]bool{joints, shapes, lookAlikes} {
+		for w := range list {
+			x.known[w] = true
+		}
+	}
+	for name := range x.others {
+		for w := range strings.FieldsSeq(name) {
+			x.known[w] = true
+		}
+	}
+	x.vocabulary = x.spellable()
+	return x
+})
+
+// add enters all names and grades of a metal.
+func (x *index) add(m *Metal) {
+	x.addName(m, m.Name, "name")
+	for language, list := range m.Names {
+		why := "name"
+		if Language(language) != English {
+			why = Language(language).String() + " name"
+		}
+		for _, name := range list {
+			x.addName(m, name, why)
+		}
+	}
+	for _, grade := range append([]string{m.UNS, m.EN, m.Symbol, m.British}, m.Grades...) {
+		x.addGrade(m, grade)
+	}
+	if short, ok := strings.CutSuffix(m.UNS, "00"); ok && m.UNS[0] == 'C' {
+		x.addShort(m, short)
+	}
+}
+
+// addShort enters what a unified number that ends in 00 is called without it:
+// "C260", and "260" beside the word for the metal.
+func (x *index) addShort(m *Metal, short string) {
+	x.addGrade(m, short)
+	for _, kind := range []string{"copper", "brass", "bronze", "nickel silver", "copper nickel", "alloy"} {
+		first, _, _ := strings.Cut(kind, " ")
+		if kind == "alloy" || kind == m.Family.String() || x.wordsOf[m][first] {
+			list := append(strings.Fields(kind), short[1:])
+			c := call{m, m.UNS, "grade"}
+			enter(x.bags, bag(list), c)
+			enter(x.names, short[1:]+" "+kind, c)
+			enter(x.names, kind+" "+short[1:], c)
+		}
+	}
+}
+
+func (x *index) addName(m *Metal, name, why string) {
+	c := call{m, name, why}
+	list := words(fold(name))
+	for _, w := range list {
+		x.known[w] = true
+		x.wordsOf[m][w] = true
+	}
+	folded := strings.Join(list, " ")
+	x.wholes = append(x.wholes, whole{c, folded})
+	enter(x.names, folded, c)
+	enter(x.joined, strings.Join(list, ""), c)
+	if len(list) > 1 && !allElements(list) {
+		enter(x.bags, bag(list), c)
+	}
+}
+
+func (x *index) addGrade(m *Metal, grade string) {
+	if grade != "" {
+		enter(x.grades, code(words(fold(grade))), call{m, grade, "grade"})
+	}
+}
+
+// enter adds a call to a key, once for each metal.
+func enter(to map[string][]call, key string, c call) {
+	if !slices.ContainsFunc(to[key], func(had call) bool { return had.metal == c.metal }) {
+		to[key] = append(to[key], c)
+	}
+}
+
+// bag is a key for words in any order.
+func bag(list []string) string {
+	return strings.Join(slices.Sorted(slices.Values(list)), " ")
+}
+
+// allElements says that a name consists of elements: their order matters then,
+// as in copper nickel, which is not nickel copper.
+func allElements(list []string) bool {
+	for _, w := range list {
+		if _, ok := elementNamed(w); !ok {
+			return false
+		}
+	}
+	return true
+}

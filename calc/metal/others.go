@@ -1,0 +1,82 @@
+package metal
+
+import "strings"
+
+// others are materials and things people ask about that are no copper or silver
+// alloy, by their names in five languages, and what to call them in an answer.
+// The longest name found in a text says what the text is about.
+var others = []struct{ what, names string }{
+	{"silver plate, a thin coat of silver over another metal", "silver plate,silver plated,silver plating,silverplate,silver filled,versilbert,argent plated,plata chapada,argento placcato,silver coated"},
+	{"gold plate, a thin coat of gold over another metal", "gold plate,gold plated,gold filled,rolled gold,vermeil,vergoldet,dore,dorado,chapado oro,placcato oro"},
+	{"a plated metal", "plated,plating,coated,clad,plaque or,nickel plated,chrome plated,copper plated,brass plated,vernickelt,verchromt,verkupfert,chapado,placcato"},
+	{"stainless steel", "stainless steel,stainless,inox,edelstahl,acier inoxydable,acero inoxidable,acciaio inox,acciaio inossidabile,rostfrei"},
+	{"galvanised steel", "galvanised steel,galvanized steel,galvanised,galvanized,verzinkt"},
+	{"steel", "steel,mild steel,carbon steel,tool steel,spring steel,stahl,stahlblech,acier,acero,acciaio"},
+	{"iron", "iron,cast iron,wrought iron,eisen,gusseisen,fer,fonte,hierro,ferro,ghisa"},
+	{"tinplate, tinned steel", "tinplate,tin plate,weissblech,fer blanc,hojalata,latta"},
+	{"zinc", "zinc,zink,zinkblech,titanzink,cinc,zinco"},
+	{"aluminium", "aluminium,aluminum,alu,alublech,aluminiumblech,aluminio,alluminio,dural,duralumin,duraluminium"},
+	{"nickel", "nickel,niquel,nichel,nichelio,nickelblech"},
+	{"a nickel alloy", "constantan,nichrome"},
+	{"white gold, a gold alloy", "white gold,weissgold,or blanc,oro blanco,oro bianco"},
+	{"gold", "gold,golden,or,oro,goldblech,rose gold,yellow gold,rotgold,gelbgold"},
+	{"electrum, a gold alloy", "electrum,elektrum"},
+	{"platinum", "platinum,platin,platine,platino"},
+	{"palladium", "palladium,paladio,palladio"},
+	{"rhodium", "rhodium,rodio"},
+	{"iridium", "iridium"},
+	{"ruthenium", "ruthenium"},
+	{"pewter, a tin alloy", "pewter,britannia metal,britanniametall,hartzinn,peltre,peltro,metal blanc,white metal,weissmetall,metal blanco,metallo bianco,babbitt,lead free pewter"},
+	{"tin", "tin,zinn,zinnblech,etain,estano,stagno"},
+	{"lead", "lead,blei,bleiblech,plomb,plomo,piombo"},
+	{"solder", "solder,silver solder,hard solder,soft solder,lot,silberlot,hartlot,weichlot,soudure,brasure,soldadura,saldatura,lega saldante"},
+	{"titanium", "titanium,titan,titane,titanio,titanblech"},
+	{"niobium", "niobium,niob,niobio"},
+	{"tantalum", "tantalum,tantal,tantale,tantalio"},
+	{"tungsten", "tungsten,wolfram,wolframio"},
+	{"chromium", "chrome,chromium,chrom,cromo"},
+	{"cobalt", "cobalt,kobalt,cobalto"},
+	{"molybdenum", "molybdenum,molybdan,molybdene"},
+	{"vanadium", "vanadium"},
+	{"zirconium", "zirconium,zirkonium"},
+	{"cadmium", "cadmium"},
+	{"bismuth", "bismuth,wismut"},
+	{"antimony", "antimony,antimon"},
+	{"mercury", "mercury,quicksilver,quecksilber,mercure,mercurio"},
+	{"magnesium", "magnesium,magnesio"},
+	{"manganese", "manganese,mangan,manganeso"},
+	{"silicon", "silicon,silizium,silicium,silicio"},
+	{"germanium", "germanium,germanio"},
+	{"beryllium", "beryllium,berilio,berillio"},
+	{"phosphorus", "phosphorus,phosphor,phosphore,fosforo"},
+	{"arsenic", "arsenic,arsen,arsenico"},
+	{"sodium", "sodium,natrium"},
+	{"lithium", "lithium"},
+	{"uranium", "uranium,uran"},
+	{"damascus steel", "damascus,damascus steel,damast,damaststahl"},
+	{"mokume, layers of different metals", "mokume,mokume gane"},
+	{"a salt for the bath", "copper sulfate,copper sulphate,silver nitrate,copper nitrate,kupfersulfat,silbernitrat,sulfate de cuivre,nitrate d argent,sulfato de cobre,nitrato de plata,solfato di rame,nitrato di argento,copper chloride,silver chloride,verdigris"},
+	{"paint", "paint,gold paint,silver paint,bronze paint,copper paint,goldbronze,silberbronze,farbe,peinture,pintura,vernice,lack,lacquer,varnish"},
+	{"leaf, too thin to etch", "gold leaf,silver leaf,copper leaf,blattgold,blattsilber,feuille or,schlagmetall"},
+	{"a plastic", "plastic,acrylic,plexiglass,polycarbonate,nylon,pvc,abs,polystyrene,vinyl,kunststoff,plastique,plastico,plastica,epoxy,resin,resine,resina,harz,silicone,silikon,rubber,gummi"},
+	{"glass", "glass,glas,verre,vidrio,vetro"},
+	{"wood", "wood,holz,bois,madera,legno,plywood,mdf,oak,maple,birch,linoleum,lino"},
+	{"stone", "stone,stein,pierre,piedra,pietra,marble,granite,slate,agate,schiefer,marmor"},
+	{"leather", "leather,leder,cuir,cuero,cuoio"},
+	{"paper", "paper,papier,papel,carta,cardboard"},
+	{"fabric", "cotton,wool,silk,linen,felt,baumwolle,coton,algodon,cotone"},
+	{"ceramic", "ceramic,ceramics,porcelain,keramik,porzellan,ceramique"},
+}
+
+// otherThings maps each of their names, folded, to what it is.
+func otherThings() (things map[string]string, longest int) {
+	things = map[string]string{}
+	for _, o := range others {
+		for _, name := range strings.Split(o.names, ",") {
+			list := words(fold(name))
+			things[strings.Join(list, " ")] = o.what
+			longest = max(longest, len(list))
+		}
+	}
+	return things, longest
+}

@@ -1,0 +1,81 @@
+package metal
+
+import (
+	"slices"
+	"strings"
+)
+
+// doubtful are names that mean more than one metal, by their first reading's
+// id, and the other readings. From the sources' notes on names that mislead.
+var doubtful = []struct{ id, names, others string }{
+	{"silver-925", "silver,silver sheet,silber,argent,plata,argento,solid silver,argent massif,plata maciza,argento massiccio", "silver-999"},
+	{"phosphor-bronze-5", "bronze,bronze sheet,bronce,bronzo", "cuzn10,tin-bronze-88-12"},
+	{"nickel-silver-12", "nickel silver,nickel silver sheet,german silver,new silver,hotel silver,neusilber,neusilberblech,maillechort,argent allemand,alpaca,plata alemana,argentone", "nickel-silver-18"},
+	{"cuzn10", "gilding metal,gilding,gilding metal sheet", "cuzn5,cuzn15"},
+	{"cuzn15", "red brass", "gunmetal-85-5-5-5"},
+	{"cuzn15", "tombak,tombac,tombacco,tombaco", "cuzn10,cuzn20"},
+	{"engraving-brass-cz137", "engraving brass,engravers brass,graviermessing,laiton graver,laiton gravure,laton grabar,ottone incisione", "engraving-brass-c353,engraving-brass-c356,clock-brass-cz120"},
+	{"engraving-brass-c353", "leaded brass", "clock-brass-cz120,cuzn36pb3"},
+	{"clock-brass-cz120", "clock brass,uhrenmessing,laiton horlogerie,laton relojeria", "engraving-brass-c353"},
+	{"gunmetal-88-10-2", "gunmetal,gun metal", "gunmetal-85-5-5-5"},
+	{"tin-bronze-88-12", "tin bronze,bronze etain", "phosphor-bronze-6,tin-bronze-88-8-4"},
+	{"phosphor-bronze-6", "zinnbronze,bronce estano,bronzo stagno", "tin-bronze-88-12"},
+	{"aluminium-bronze-d", "aluminium bronze,aluminum bronze,aluminiumbronze,alubronze,bronze aluminium,bronce aluminio,bronzo alluminio", "aluminium-bronze-5,aluminium-bronze-8"},
+	{"silver-900", "coin silver,munzsilber,argent monnaie,plata moneda,argento monete", "silver-835,silver-800"},
+	{"cupronickel-25", "cupronickel,cupro nickel,copper nickel,kupfernickel,cuproniquel,cupronichel,cuivre nickel,cobre niquel,rame nichel", "cupronickel-10,cupronickel-30"},
+	{"shibuichi-25", "shibuichi", "shibuichi-33"},
+	{"clay-silver-999", "silver clay,silver metal clay,pate argent,arcilla plata,argilla argento,silberclay,silberton", "clay-silver-960,clay-silver-925"},
+	{"clay-silver-999", "metal clay", "clay-copper,clay-bronze"},
+	{"statuary-bronze", "statuary bronze,sculpture bronze,kunstbronze,bronze art", "silicon-bronze-cast"},
+}
+
+// kin are the sheets that a person who names a family by its plain word may
+// also like to see: offered by Find, no rivals of the plain sheet.
+var kin = []struct{ id, names, others string }{
+	{"cu-etp", "copper,copper sheet,kupfer,kupferblech,cuivre,cobre,rame", "cu-dhp,cu-of"},
+	{"cuzn37", "brass,brass sheet,messing,messingblech,laiton,laton,chapa laton,ottone,lastra ottone", "cuzn30,cuzn35,cuzn15,engraving-brass-cz137"},
+	{"phosphor-bronze-5", "bronze,bronze sheet,bronce,bronzo", "phosphor-bronze-8,silicon-bronze-high"},
+	{"silver-925", "silver,silver sheet,silber,argent,plata,argento", "silver-958,silver-950,silver-900"},
+}
+
+// rivals are the other readings of what was called: metals of the same name or
+// grade, and those of a doubtful name.
+func rivals(calls []call) []Hit {
+	var list []Hit
+	for _, c := range calls[1:] {
+		list = append(list, hit(c))
+	}
+	for _, d := range doubtful {
+		if d.id == calls[0].metal.ID && holds(d.names, calls[0].name) {
+			list = appendHits(list, d.others, "also called "+calls[0].name)
+		}
+	}
+	return list
+}
+
+// relatives are what else to offer for a family's plain word.
+func relatives(c call) []Hit {
+	var list []Hit
+	for _, k := range kin {
+		if k.id == c.metal.ID && holds(k.names, c.name) {
+			list = appendHits(list, k.others, "of the same family")
+		}
+	}
+	return list
+}
+
+// holds says that a list of folded names holds one of the catalogue's.
+func holds(names, name string) bool {
+	return slices.Contains(strings.Split(names, ","), strings.Join(words(fold(name)), " "))
+}
+
+// appendHits adds the metals of a list of ids that are not there yet.
+func appendHits(list []Hit, ids, why string) []Hit {
+	for id := range strings.SplitSeq(ids, ",") {
+		m, ok := ByID(id)
+		if ok && !slices.ContainsFunc(list, func(h Hit) bool { return h.Metal == m }) {
+			list = append(list, Hit{m, why, m.Remark})
+		}
+	}
+	return list
+}

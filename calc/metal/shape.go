@@ -1,0 +1,65 @@
+package metal
+
+import "strings"
+
+// withoutShapes drops the words that say in what form a metal comes or what is
+// to be done with it, and sizes; all of them if there is nothing else.
+func withoutShapes(list []string) []string {
+	silver := false
+	for _, w := range list {
+		silver = silver || w == "silver" || w == "sterling"
+	}
+	var kept []string
+	for i := 0; i < len(list); i++ {
+		w := list[i]
+		switch n := sizeLength(list[i:]); {
+		case n > 0:
+			i += n - 1
+		case silver && strings.HasPrefix(w, "plate"): // silver plate is a coat on another metal
+			kept = append(kept, w)
+		case !shapes[w]:
+			kept = append(kept, withoutTail(w))
+		}
+	}
+	if len(kept) == 0 {
+		return list
+	}
+	return kept
+}
+
+// sizeLength is how many words of the beginning are a size: "18 ga", "18ga",
+// "0.8 mm", "1 16 in" (a fraction), "100x50mm".
+func sizeLength(list []string) int {
+	for n, w := range list {
+		switch {
+		case n > 0 && sizes[w]:
+			return n + 1
+		case n < 3 && isNumber(w):
+			continue
+		case n == 0 && isSize(w):
+			return 1
+		}
+		return 0
+	}
+	return 0
+}
+
+// isSize says that a word is figures with a unit at their end, or figures
+// multiplied.
+func isSize(w string) bool {
+	figures := strings.TrimRight(w, "abcdefghijklmnopqrstuvwyz")
+	if figures == w {
+		return isNumber(strings.Replace(w, "x", "", 1)) && strings.Contains(w, "x")
+	}
+	return sizes[w[len(figures):]] && isNumber(strings.Replace(figures, "x", "", 1))
+}
+
+// withoutTail drops the form that German joins to a metal ("Neusilberblech").
+func withoutTail(w string) string {
+	for _, tail := range tails {
+		if head, ok := strings.CutSuffix(w, tail); ok && len(head) >= len("kupfer")-1 {
+			return head
+		}
+	}
+	return w
+}
