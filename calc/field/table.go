@@ -111,7 +111,7 @@ var Fields = []Field{
 	temperature("temperature", "20", "the bath's temperature", "20 C"),
 	temperature("coldest", "", "the coldest the bath is kept at", "5 C"),
 	mass("saltInHand", Bath, "a mass of salt", "500 g"),
-	mass("waterInHand", Bath, "a mass of water", "2000 g"),
+	mass("waterInHand", Bath, "a mass of water", "2 kg"),
 
 	{Name: "units", Part: Page, Form: Choice, Choices: []string{"metric", "us"}, Default: "metric",
 		Noun: "the units to print in", Example: "us"},

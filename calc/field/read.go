@@ -1,0 +1,138 @@
+package field
+
+import (
+	"strconv"
+	"strings"
+
+	"saltbite/calc/quantity"
+)
+
+// A sentence about a mistake says three things in this order: what was typed
+// (its first 40 characters, quoted), why it can't stand, and what is wanted,
+// with an example that can be read. It never scolds.
+
+// ByName finds a field's row.
+func ByName(name string) (*Field, bool) {
+	for i := range Fields {
+		if Fields[i].Name == name {
+			return &Fields[i], true
+		}
+	}
+	return nil, false
+}
+
+// read reads a field's text, which is not blank.
+func (f *Field) read(text string) (Value, *Error) {
+	v := Value{State: Given, Text: text}
+	switch f.Form {
+	case Words:
+		return v, nil
+	case Choice:
+		return f.pick(v)
+	}
+	q, err := quantity.Read(text, f.Bare, f.Kinds...)
+	if err != nil {
+		return v, f.wrong(text, err)
+	}
+	v.Q = q
+	if f.Form == Whole && q.Value != float64(int64(q.Value)) {
+		return v, f.because(text, string(quantity.BadNumber), "is no whole number")
+	}
+	if why := f.beyond(q.Value); why != "" {
+		return v, f.because(text, string(quantity.OutOfSize), why)
+	}
+	return v, nil
+}
+
+// pick reads one of the field's choices, whatever its case.
+func (f *Field) pick(v Value) (Value, *Error) {
+	for _, c := range f.Choices {
+		if strings.EqualFold(c, v.Text) {
+			v.Pick = c
+			return v, nil
+		}
+	}
+	return v, f.because(v.Text, Unknown, "is none of "+strings.Join(f.Choices, ", "))
+}
+
+// beyond says in what way a value in SI is outside the field's limits; "" if it
+// is not. A field without a unit of limits has none of its own.
+func (f *Field) beyond(si float64) string {
+	if f.Limit == "" && f.Form != Whole && f.Kinds[0] != quantity.Number {
+		return ""
+	}
+	least, most := si, si
+	if f.Limit == "" {
+		least, most = f.Min, f.Max
+	} else {
+		least, most = quantity.Of(f.Min, f.Limit), quantity.Of(f.Max, f.Limit)
+	}
+	switch {
+	case si < least:
+		return "is less than " + f.limit(f.Min)
+	case si > most:
+		return "is more than " + f.limit(f.Max)
+	}
+	return ""
+}
+
+// limit prints a limit as short as it is written in the table.
+func (f *Field) limit(x float64) string {
+	return strings.TrimSpace(strconv.FormatFloat(x, 'f', -1, 64) + " " + f.Limit)
+}
+
+// fallback is what a blank means.
+func (f *Field) fallback() Value {
+	if f.Default == "" {
+		return Value{}
+	}
+	if f.Form == Choice {
+		return Value{State: Assumed, Pick: f.Default}
+	}
+	v, err := f.read(f.Default)
+	if err != nil {
+		panic("field: default of " + f.Name + ": " + err.Text)
+	}
+	v.State, v.Text = Assumed, ""
+	return v
+}
+
+// wrong words an error of the quantity reader.
+func (f *Field) wrong(text string, err error) *Error {
+	code := string(quantity.BadNumber)
+	if e, ok := err.(*quantity.Error); ok {
+		code = string(e.Code)
+	}
+	return f.because(text, code, "can't be read: "+err.Error())
+}
+
+// because words a mistake: what was typed, why it can't stand, what is wanted.
+func (f *Field) because(text, code, why string) *Error {
+	return &Error{f.Name, code, Quote(text) + " " + why + ". " + f.Wanted()}
+}
+
+// Wanted says what belongs into the field, with an example.
+func (f *Field) Wanted() string {
+	return capital(f.Noun) + " is wanted, such as " + f.Example + "."
+}
+
+// longest is how much of what was typed a sentence quotes.
+const longest = 40
+
+// Quote puts what was typed between quotation marks, its first 40 characters.
+func Quote(text string) string { return "“" + cut(text) + "”" }
+
+func cut(text string) string {
+	n := 0
+	for i := range text {
+		if n == longest {
+			return text[:i] + "…"
+		}
+		n++
+	}
+	return text
+}
+
+func capital(noun string) string {
+	return strings.ToUpper(noun[:1]) + noun[1:]
+}

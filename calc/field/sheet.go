@@ -1,0 +1,155 @@
+// Package field is the vocabulary: the one table of fields, the one of answers,
+// and the one reader of the text form of a set of fields.
+//
+// The text form is that of URLSearchParams, "metal=sterling&depth=0.25+mm". It
+// is the request at the border, a share link's fragment, a saved job and an
+// embedded element's fields. Every value is text as a person types it; a blank
+// means not given.
+package field
+
+import (
+	"net/url"
+	"strings"
+
+	"saltbite/calc/quantity"
+)
+
+// State says what became of a field's text.
+type State uint8
+
+const (
+	Blank   State = iota // not given, and nothing stands for it
+	Assumed              // not given; its default stands for it
+	Given                // read
+	Bad                  // given but unreadable; an error stands at the field
+)
+
+// Value is what was read of a field.
+type Value struct {
+	State State
+	Text  string            // as typed, trimmed
+	Q     quantity.Quantity // of an Amount or a Whole
+	Pick  string            // of a Choice
+}
+
+// Error is a mistake in a field, in a sentence for people.
+type Error struct {
+	Field string
+	Code  string
+	Text  string
+}
+
+// Codes of errors beyond those of quantity.Code.
+const (
+	Missing       = "missing"
+	Contradiction = "contradiction"
+	Unknown       = "unknown"
+	Internal      = "internal"
+)
+
+// mostUnknown keys are reported; a hostile text may hold thousands.
+const mostUnknown = 20
+
+// Sheet is a set of fields as read.
+type Sheet struct {
+	values  map[string]Value
+	errors  []Error
+	unknown int
+}
+
+// Read reads the text form. It never fails: what can't be read stands in Errors.
+func Read(text string) *Sheet {
+	s := &Sheet{values: make(map[string]Value, len(Fields))}
+	for text != "" {
+		var pair string
+		pair, text, _ = strings.Cut(text, "&")
+		key, value, _ := strings.Cut(pair, "=")
+		s.take(unescape(key), strings.TrimSpace(unescape(value)))
+	}
+	return s
+}
+
+// unescape undoes the form's escapes. A damaged one is taken as it stands, as
+// URLSearchParams does, so that nothing typed is lost.
+func unescape(text string) string {
+	plain, err := url.QueryUnescape(text)
+	if err != nil {
+		plain = text
+	}
+	return strings.ToValidUTF8(plain, "\uFFFD")
+}
+
+// take reads one key and its value into the sheet.
+func (s *Sheet) take(key, text string) {
+	if text == "" {
+		return
+	}
+	f, ok := ByName(key)
+	if !ok {
+		s.strange(key)
+		return
+	}
+	if first, twice := s.values[key]; twice {
+		s.fail(Error{key, string(quantity.Ambiguous), Quote(first.Text) + " stands, but the field is given twice. " +
+			capital(f.Noun) + " is wanted once, such as " + f.Example + "."})
+		return
+	}
+	v, err := f.read(text)
+	if err != nil {
+		v = Value{State: Bad, Text: text}
+		s.fail(*err)
+	}
+	s.values[key] = v
+}
+
+// strange reports a key that is no field. It blocks nothing.
+func (s *Sheet) strange(key string) {
+	s.unknown++
+	if s.unknown > mostUnknown {
+		return
+	}
+	s.fail(Error{cut(key), Unknown, Quote(key) + " is no field here. A field's name is wanted, such as depth."})
+}
+
+func (s *Sheet) fail(e Error) { s.errors = append(s.errors, e) }
+
+// Value returns what was read of a field, or its default if nothing was given.
+// The name must be one of Fields.
+func (s *Sheet) Value(name string) Value {
+	if v, ok := s.values[name]; ok {
+		return v
+	}
+	f, ok := ByName(name)
+	if !ok {
+		panic("field: no field " + name)
+	}
+	return f.fallback()
+}
+
+// Errors lists the mistakes, in the order in which the fields were given.
+func (s *Sheet) Errors() []Error { return s.errors }
+
+// SetAside makes fields blank, as when their answer is sought: their text and
+// their errors count no more.
+func (s *Sheet) SetAside(names ...string) {
+	for _, name := range names {
+		delete(s.values, name)
+		kept := s.errors[:0]
+		for _, e := range s.errors {
+			if e.Field != name {
+				kept = append(kept, e)
+			}
+		}
+		s.errors = kept
+	}
+}
+
+// Fail adds an error found by a room that reads more into a field than its
+// table can, and makes the field Bad.
+func (s *Sheet) Fail(e Error) {
+	s.fail(e)
+	if v, ok := s.values[e.Field]; ok && e.Code != Missing {
+		v.State = Bad
+		s.values[e.Field] = v
+	}
+}

@@ -1,0 +1,198 @@
+// Package job composes the other rooms: it turns a set of fields into answers,
+// a sentence, cautions and errors. Data flows one way, and every answer is
+// worked out as soon as the fields it needs are there; a field that can't be
+// read blocks only the answers that need it.
+package job
+
+import (
+	"math"
+
+	"saltbite/calc/field"
+	"saltbite/calc/quantity"
+)
+
+// Answer works out all that the fields suffice for. It never fails: what is
+// missing or can't be read stands in Errors.
+func Answer(s *field.Sheet) Reply {
+	b := &bench{sheet: s, figures: make(map[string]answered, len(field.Answers))}
+	b.us = s.Value("units").Pick == "us"
+	b.setAside()
+	b.understandMetal()
+	b.understandSalt()
+	b.workBite()
+	b.workMix()
+	b.warn()
+	b.reply.Sentence = b.sentence()
+	b.reply.Answers = b.answers()
+	b.reply.Errors = s.Errors()
+	return b.reply
+}
+
+// bench is one answer in the making. The rooms below it are pure; it carries
+// what they are given from one to the next.
+type bench struct {
+	sheet   *field.Sheet
+	reply   Reply
+	us      bool
+	figures map[string]answered
+
+	metal metalUsed
+	salt  saltUsed
+	bite  biteWorked
+	mix   mixWorked
+}
+
+// none stands for an end of a range that is not known.
+var none = math.NaN()
+
+// answered is a figure in SI with its range.
+type answered struct{ si, low, high float64 }
+
+// put records an answer in SI.
+func (b *bench) put(name string, si float64) { b.putRange(name, answered{si, none, none}) }
+
+// putRange records an answer with its range. What is not finite is no answer.
+func (b *bench) putRange(name string, fig answered) {
+	if finite(fig.si) {
+		b.figures[name] = fig
+	}
+}
+
+func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+
+// answers lists the figures in the order of their table, in their fixed units
+// and as the page prints them.
+func (b *bench) answers() []Figure {
+	list := make([]Figure, 0, len(b.figures))
+	for _, row := range field.Answers {
+		fig, ok := b.figures[row.Name]
+		if !ok {
+			continue
+		}
+		a := Figure{Name: row.Name, Value: quantity.In(fig.si, row.Unit), Unit: row.Unit, Text: b.print(row, fig.si)}
+		if !finite(a.Value) {
+			continue
+		}
+		a.Low, a.High = end(fig.low, row.Unit), end(fig.high, row.Unit)
+		a.Range = b.span(row, fig)
+		list = append(list, a)
+	}
+	return list
+}
+
+func end(si float64, unit string) *float64 {
+	v := quantity.In(si, unit)
+	if !finite(v) {
+		return nil
+	}
+	return &v
+}
+
+// span prints a range; an end not known is the value itself.
+func (b *bench) span(row field.Answer, fig answered) string {
+	low, high := fig.low, fig.high
+	if !finite(low) && !finite(high) {
+		return ""
+	}
+	if !finite(low) {
+		low = fig.si
+	}
+	if !finite(high) {
+		high = fig.si
+	}
+	return b.print(row, low) + " to " + b.print(row, high)
+}
+
+// print prints a quantity in SI as an answer's row says, in the units asked for.
+func (b *bench) print(row field.Answer, si float64) string {
+	unit := row.Unit
+	if b.us && row.US != "" {
+		unit = row.US
+	}
+	return quantity.Print(si, row.Kind, unit)
+}
+
+// text prints an answer that is there.
+func (b *bench) text(name string) string { return b.say(name, b.figures[name].si) }
+
+// say prints a figure in SI as the answer of that name would be.
+func (b *bench) say(name string, si float64) string {
+	for _, row := range field.Answers {
+		if row.Name == name {
+			return b.print(row, si)
+		}
+	}
+	panic("job: no answer " + name)
+}
+
+func (b *bench) has(name string) bool {
+	_, ok := b.figures[name]
+	return ok
+}
+
+// number is one in SI that may not be there.
+type number struct {
+	v     float64
+	state field.State
+}
+
+func known(v float64) number { return number{v, field.Given} }
+
+func (f number) known() bool { return f.state == field.Given || f.state == field.Assumed }
+
+// amount reads a field in SI.
+func (b *bench) amount(name string) number {
+	v := b.sheet.Value(name)
+	return number{v.Q.Value, v.State}
+}
+
+// orZero reads a field that counts as nothing when blank.
+func (b *bench) orZero(name string) number {
+	if f := b.amount(name); f.state != field.Blank {
+		return f
+	}
+	return known(0)
+}
+
+// worst is the state of what depends on all of these: Bad if one can't be read,
+// Blank if one is not there, else Given.
+func worst(figures ...number) field.State {
+	state := field.Given
+	for _, f := range figures {
+		switch f.state {
+		case field.Bad:
+			return field.Bad
+		case field.Blank:
+			state = field.Blank
+		}
+	}
+	return state
+}
+
+// within says whether two figures agree within 1 %, as two people's roundings do.
+func within(a, b float64) bool { return math.Abs(a-b) <= 0.01*math.Max(math.Abs(a), math.Abs(b)) }
+
+// contradict puts the same contradiction at every field that takes part and was
+// given: what was typed, what it disagrees with, what is wanted.
+func (b *bench) contradict(why string, names ...string) {
+	for _, name := range names {
+		v := b.sheet.Value(name)
+		f, _ := field.ByName(name)
+		if v.Text == "" {
+			continue
+		}
+		b.sheet.Fail(field.Error{Field: name, Code: field.Contradiction,
+			Text: field.Quote(v.Text) + " disagrees: " + why + ". " + f.Wanted() + " Or leave one of them blank."})
+	}
+}
+
+// need puts a quiet "needed" at a blank field.
+func (b *bench) need(names ...string) {
+	for _, name := range names {
+		if b.sheet.Value(name).Text != "" {
+			continue
+		}
+		f, _ := field.ByName(name)
+		b.sheet.Fail(field.Error{Field: name, Code: field.Missing, Text: "Needed here or in another blank row. " + f.Wanted()})
+	}
+}

@@ -1,0 +1,107 @@
+package job
+
+import (
+	"strconv"
+	"strings"
+
+	"saltbite/calc/field"
+)
+
+// sentence is the answer in one line: what to do with the piece, and what to
+// weigh for the bath. It is empty while there is none.
+func (b *bench) sentence() string {
+	var parts []string
+	for _, part := range []string{b.biteSentence(), b.mixSentence()} {
+		if part != "" {
+			parts = append(parts, part)
+		}
+	}
+	return strings.Join(parts, " ")
+}
+
+func (b *bench) biteSentence() string {
+	if b.blocked() || !b.has("depth") || !b.has("time") || b.metal.state != field.Given || b.salt.salt == nil {
+		return ""
+	}
+	time, into, flow := b.text("time"), " into "+b.metalInWords(), b.flow()
+	depth, in := b.text("depth"), " in "+b.bathInWords()
+	switch b.firstFound() {
+	case "time":
+		return "Leave it " + time + " at " + flow + in + " to bite " + depth + into + "."
+	case "depth":
+		return capital(time) + " at " + flow + in + " bites " + depth + into + "."
+	case "current", "":
+		if flow == "" {
+			return ""
+		}
+		return "Set " + flow + in + " to bite " + depth + into + " in " + time + "."
+	case "area":
+		return capital(time) + " at " + flow + in + " bites " + depth + " into " + b.text("area") + " of " + b.metalInWords() + b.onEach() + "."
+	}
+	return ""
+}
+
+func (b *bench) firstFound() string {
+	if len(b.reply.Found) == 0 {
+		return ""
+	}
+	return b.reply.Found[0]
+}
+
+// flow is the current to set, or the density where no area tells the current.
+func (b *bench) flow() string {
+	if b.has("current") {
+		return b.text("current") + b.forAll()
+	}
+	if b.has("density") {
+		return b.text("density")
+	}
+	return ""
+}
+
+func (b *bench) forAll() string {
+	if n := b.amount("pieces"); n.known() && n.v > 1 {
+		return " for all " + strconv.Itoa(int(n.v)) + " pieces"
+	}
+	return ""
+}
+
+func (b *bench) onEach() string {
+	if n := b.amount("pieces"); n.known() && n.v > 1 {
+		return " on each piece"
+	}
+	return ""
+}
+
+// metalInWords is the metal's name as it stands in the middle of a sentence.
+func (b *bench) metalInWords() string { return lower(b.metal.reading.Metal.Name) }
+
+// bathInWords is the bath by its salt, in whatever form that is weighed.
+func (b *bench) bathInWords() string {
+	switch b.salt.salt.Metal {
+	case "Cu":
+		return "copper sulfate"
+	case "Ag":
+		return "silver nitrate"
+	}
+	return "common salt"
+}
+
+func (b *bench) mixSentence() string {
+	if !b.has("saltMass") || !b.has("waterMass") {
+		return ""
+	}
+	return "Weigh " + b.text("saltMass") + " of " + b.salt.salt.Name + " and " + b.text("waterMass") + " of water for " +
+		b.text("volume") + " of bath."
+}
+
+func capital(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
+
+// lower makes the first letter small, unless a second capital or a figure says
+// that it is a sign: "Cartridge brass", but "CuZn37".
+func lower(name string) string {
+	if len(name) > 1 && (name[1] < 'a' || name[1] > 'z') {
+		return name
+	}
+	return strings.ToLower(name[:1]) + name[1:]
+}

@@ -1,0 +1,32 @@
+//go:build js
+
+package main
+
+import "github.com/hack-pad/safejs"
+
+// main puts the calls on the scope object, says that they are there, and stays
+// for as long as they may come.
+func main() {
+	if err := open(safejs.Global()); err != nil {
+		panic(err)
+	}
+	select {}
+}
+
+func open(scope safejs.Value) error {
+	if err := expose(scope, "saltbiteAnswer", guarded(answer, faultyAnswer)); err != nil {
+		return err
+	}
+	if err := expose(scope, "saltbiteFind", guarded(find, faultyFind)); err != nil {
+		return err
+	}
+	if err := scope.Set("saltbiteVersion", version); err != nil {
+		return err
+	}
+	ready, err := scope.Get("saltbiteReady")
+	if err != nil || ready.Type() != safejs.TypeFunction {
+		return err
+	}
+	_, err = ready.Invoke()
+	return err
+}
