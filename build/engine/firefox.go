@@ -1,0 +1,224 @@
+package engine
+
+import (
+	"bufio"
+	"context"
+	"encoding/json"
+	"fmt"
+	"io"
+	"net"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+	"time"
+)
+
+// startFirefox starts Firefox with its own remote protocol, on a port that it
+// chooses and writes into its profile.
+func startFirefox(o Options) (*Session, error) {
+	s := &Session{}
+	dir, remove, err := profile()
+	if err != nil {
+		return nil, err
+	}
+	s.ends = append(s.ends, remove)
+	if err := os.WriteFile(filepath.Join(dir, "user.js"), []byte(firefoxPrefs(o)), 0o644); err != nil {
+		s.Close()
+		return nil, err
+	}
+	// From its release 138 on, the console can only be read with system access.
+	written := &output{}
+	browser, err := launch(written, []string{"MOZ_HEADLESS=1"}, "firefox-esr", "--headless", "--marionette",
+		"--remote-allow-system-access", "--no-remote", "--profile", dir)
+	if err != nil {
+		s.Close()
+		return nil, err
+	}
+	s.ends = append(s.ends, browser.end)
+	wire, err := dialMarionette(filepath.Join(dir, "MarionetteActivePort"), 30*time.Second)
+	if err != nil {
+		s.Close()
+		return nil, err
+	}
+	s.wire = wire
+	s.ends = append(s.ends, func() {
+		s.do(command{marionette: "Marionette:Quit"}, params{"flags": []string{"eForceQuit"}}, nil)
+		wire.conn.Close()
+	})
+	if err := s.do(command{marionette: "WebDriver:NewSession"}, params{}, nil); err != nil {
+		s.Close()
+		return nil, err
+	}
+	s.console = func() ([]string, error) { return firefoxConsole(s, written) }
+	s.scheme = func(dark bool) error { return firefoxScheme(s, dark) }
+	return s, nil
+}
+
+// schemeOf is how Firefox numbers colour schemes.
+func schemeOf(dark bool) int {
+	if dark {
+		return 0
+	}
+	return 1
+}
+
+func firefoxPrefs(o Options) string {
+	prefs := map[string]any{
+		"marionette.port": 0,
+		"layout.css.prefers-color-scheme.content-override": schemeOf(o.Dark),
+		"devtools.console.stdout.content":                  true,
+		"app.update.auto":                                  false,
+		"app.normandy.enabled":                             false,
+		"browser.shell.checkDefaultBrowser":                false,
+		"browser.startup.page":                             0,
+		"browser.aboutwelcome.enabled":                     false,
+		"datareporting.policy.dataSubmissionEnabled":       false,
+		"datareporting.healthreport.uploadEnabled":         false,
+		"network.captive-portal-service.enabled":           false,
+		"network.connectivity-service.enabled":             false,
+		"toolkit.telemetry.enabled":                        false,
+		"extensions.getAddons.cache.enabled":               false,
+	}
+	var lines strings.Builder
+	for name, value := range prefs {
+		text, _ := json.Marshal(value) // numbers, truths and strings always can
+		fmt.Fprintf(&lines, "user_pref(%q, %s);\n", name, text)
+	}
+	return lines.String()
+}
+
+// firefoxConsole takes what pages wrote, which Firefox copies to its output, and
+// what the engine said of them, which it keeps.
+func firefoxConsole(s *Session, written *output) ([]string, error) {
+	var said []string
+	err := inChrome(s, &said, `
+		const said = Services.console.getMessageArray().filter(m => m instanceof Ci.nsIScriptError && /^(https?|blob|file|data):/.test(m.sourceName))
+		Services.console.reset()
+		return said.map(m => m.toString())`)
+	lines := slices.DeleteFunc(written.take("console."), func(line string) bool {
+		return strings.HasPrefix(line, browsersOwn)
+	})
+	return append(lines, said...), err
+}
+
+// browsersOwn is how a line starts that Firefox prints about itself, when its
+// settings server can't be reached.
+const browsersOwn = "console.error: RSLoader"
+
+func firefoxScheme(s *Session, dark bool) error {
+	return inChrome(s, nil, `Services.prefs.setIntPref("layout.css.prefers-color-scheme.content-override", arguments[0])`, schemeOf(dark))
+}
+
+// inChrome runs a script in the browser itself instead of the page.
+func inChrome(s *Session, to any, script string, args ...any) error {
+	if err := setContext(s, "chrome"); err != nil {
+		return err
+	}
+	err := s.ExecuteTo(to, script, args...)
+	if back := setContext(s, "content"); err == nil {
+		err = back
+	}
+	return err
+}
+
+func setContext(s *Session, context string) error {
+	return s.do(command{marionette: "Marionette:SetContext"}, params{"value": context}, nil)
+}
+
+// marionette is Firefox's wire: frames of "length:json", a request
+// [0, id, name, parameters], an answer [1, id, error, result].
+type marionette struct {
+	mu   sync.Mutex
+	conn net.Conn
+	in   *bufio.Reader
+	id   int
+}
+
+func dialMarionette(portFile string, limit time.Duration) (*marionette, error) {
+	for deadline := time.Now().Add(limit); time.Now().Before(deadline); time.Sleep(50 * time.Millisecond) {
+		port, err := os.ReadFile(portFile)
+		if err != nil || len(port) == 0 {
+			continue
+		}
+		conn, err := net.Dial("tcp", net.JoinHostPort("127.0.0.1", strings.TrimSpace(string(port))))
+		if err != nil {
+			continue
+		}
+		m := &marionette{conn: conn, in: bufio.NewReader(conn)}
+		conn.SetDeadline(deadline)
+		if _, err := m.frame(); err != nil { // its greeting
+			conn.Close()
+			return nil, err
+		}
+		return m, nil
+	}
+	return nil, fmt.Errorf("Firefox opened no port in %v", limit)
+}
+
+func (m *marionette) call(ctx context.Context, c command, p params) (json.RawMessage, error) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	if c.marionette == "" {
+		return nil, ErrNotHere
+	}
+	if deadline, ok := ctx.Deadline(); ok {
+		m.conn.SetDeadline(deadline)
+	}
+	m.id++
+	sent, err := json.Marshal([]any{0, m.id, c.marionette, p})
+	if err != nil {
+		return nil, err
+	}
+	if _, err := fmt.Fprintf(m.conn, "%d:%s", len(sent), sent); err != nil {
+		return nil, err
+	}
+	for {
+		body, err := m.frame()
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", c.marionette, err)
+		}
+		var answer [4]json.RawMessage
+		if err := json.Unmarshal(body, &answer); err != nil {
+			return nil, err
+		}
+		if string(answer[1]) != strconv.Itoa(m.id) {
+			continue // the answer to a call that was given up
+		}
+		if string(answer[2]) != "null" {
+			var f fault
+			if err := json.Unmarshal(answer[2], &f); err != nil {
+				return nil, err
+			}
+			return nil, f.err()
+		}
+		return valueOf(answer[3]), nil
+	}
+}
+
+// valueOf takes the value out of a result: most results are {"value": …}.
+func valueOf(result json.RawMessage) json.RawMessage {
+	var wrapped map[string]json.RawMessage
+	if json.Unmarshal(result, &wrapped) == nil {
+		if value, ok := wrapped["value"]; ok && len(wrapped) == 1 {
+			return value
+		}
+	}
+	return result
+}
+
+func (m *marionette) frame() ([]byte, error) {
+	length, err := m.in.ReadString(':')
+	if err != nil {
+		return nil, err
+	}
+	n, err := strconv.Atoi(strings.TrimSuffix(length, ":"))
+	if err != nil {
+		return nil, err
+	}
+	body := make([]byte, n)
+	_, err = io.ReadFull(m.in, body)
+	return body, err
+}
