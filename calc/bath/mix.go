@@ -1,10 +1,6 @@
 package bath
 
-import (
-	"math"
-
-	"saltbite/calc/quantity"
-)
+import "saltbite/calc/quantity"
 
 // Mix is what makes a volume of a solution, by weight.
 type Mix struct {
@@ -44,7 +40,7 @@ func (s Solution) Mix(volume, assay float64) Mix {
 		SaltMass:        salt / assay,
 		WaterMass:       s.water() * volume,
 		SolutionMass:    s.Density() * volume,
-		Undissolved:     math.Max(0, s.Strength-s.dissolved()) * volume,
+		Undissolved:     s.undissolved() * volume,
 		WaterToDissolve: salt * (s.Salt.anhydrous/full - 1) / waterDensity(room),
 		MetalMass:       s.Density() * s.Anhydrous * s.Salt.metal * volume,
 	}

@@ -35,9 +35,11 @@ func newSolubility(rows []point) solubility {
 func (s solubility) holds(kelvin float64) bool { return kelvin >= s.first() && kelvin <= s.last() }
 
 // temperature is where a solution of that share of anhydrous salt is just
-// saturated. There is none outside the table.
+// saturated. There is none outside the table; what only rounding puts outside
+// is its end.
 func (s solubility) temperature(fraction float64) (kelvin float64, ok bool) {
-	if !(fraction >= s.at(s.first()) && fraction <= s.at(s.last())) {
+	const rounding = 1e-12
+	if !(fraction >= s.at(s.first())-rounding && fraction <= s.at(s.last())+rounding) {
 		return 0, false
 	}
 	return solve(s.at, s.first(), s.last(), fraction), true

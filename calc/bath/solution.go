@@ -148,7 +148,7 @@ func (s Solution) In(kind quantity.Kind) float64 {
 
 // Liquid is the solution without what lies undissolved in it.
 func (s Solution) Liquid() Solution {
-	s.Strength = math.Min(s.Strength, s.dissolved())
+	s.Strength = math.Min(s.Strength, s.Salt.saturated(s.Temperature).Strength)
 	return s
 }
 
@@ -166,6 +166,9 @@ func (s Solution) fraction() float64 { return s.Anhydrous / s.Salt.anhydrous }
 
 // dissolved is the salt in the liquid, in the form named, kg/m3.
 func (s Solution) dissolved() float64 { return s.Density() * s.fraction() }
+
+// undissolved is the salt that lies in the liquid, in the form named, kg/m3.
+func (s Solution) undissolved() float64 { return s.Strength - s.Liquid().Strength }
 
 // water is the water in the liquid but for what the salt as named brings, kg/m3.
 func (s Solution) water() float64 { return s.Density() * (1 - s.fraction()) }
