@@ -12,3 +12,5 @@ require (
 	github.com/evanw/esbuild v0.28.2
 	github.com/hack-pad/safejs v0.1.1
 )
+
+require golang.org/x/sys v0.4.0 // indirect

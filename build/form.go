@@ -1,0 +1,140 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"html/template"
+	"path/filepath"
+	"strings"
+
+	"saltbite/calc/field"
+	"saltbite/site/words"
+)
+
+// page is what the template of the page is filled with: the tables of fields
+// and answers, each row with its words.
+type page struct {
+	Version string
+	Example string // a job in the one text form
+	Parts   []part
+}
+
+type part struct {
+	Name string
+	words.Part
+	Fields   []control
+	Rare     bool   // some of its fields fold away
+	RareHint string // which
+	Answers  []figure
+}
+
+// control is a field as the form shows it: its words and what the table says.
+type control struct {
+	Name, Form, Default, USUnit, Example string
+	Label, Help, Fill                    string
+	Rare, Sought                         bool
+	Suggest                              []string
+	Units                                []unit
+	Choices                              []choice
+}
+
+type unit struct{ Symbol, Label string }
+
+type choice struct{ Value, Label string }
+
+type figure struct{ Name, Label string }
+
+// pageHTML fills the page's template.
+func pageHTML(root, version string) ([]byte, error) {
+	if err := everyNameHasWords(); err != nil {
+		return nil, err
+	}
+	form, err := template.ParseFiles(filepath.Join(root, "site", "page", "page.html"))
+	if err != nil {
+		return nil, err
+	}
+	var html bytes.Buffer
+	err = form.Option("missingkey=error").Execute(&html, page{version, words.Example, parts()})
+	return html.Bytes(), err
+}
+
+func parts() []part {
+	var all []part
+	for _, name := range field.Parts {
+		p := part{Name: string(name), Part: words.Parts[string(name)]}
+		var rare []string
+		for _, f := range field.Fields {
+			if f.Part != name {
+				continue
+			}
+			c := controlOf(f)
+			p.Fields = append(p.Fields, c)
+			if c.Rare {
+				rare = append(rare, strings.ToLower(c.Label))
+			}
+		}
+		p.Rare, p.RareHint = len(rare) > 0, strings.Join(rare, ", ")
+		for _, a := range field.Answers {
+			if a.Part == name {
+				p.Answers = append(p.Answers, figure{a.Name, words.Answers[a.Name]})
+			}
+		}
+		all = append(all, p)
+	}
+	return all
+}
+
+var formNames = map[field.Form]string{
+	field.Amount: "amount", field.Whole: "whole", field.Choice: "choice", field.Words: "words",
+}
+
+func controlOf(f field.Field) control {
+	said := words.Fields[f.Name]
+	c := control{Name: f.Name, Form: formNames[f.Form], Default: f.Default, USUnit: f.USUnit, Example: f.Example,
+		Label: said.Label, Help: said.Help, Fill: said.Fill, Rare: said.Rare, Sought: said.Sought, Suggest: said.Suggest}
+	for _, symbol := range f.Units {
+		c.Units = append(c.Units, unit{symbol, words.Unit(symbol)})
+	}
+	for _, value := range f.Choices {
+		c.Choices = append(c.Choices, choice{value, said.Choices[value]})
+	}
+	return c
+}
+
+// everyNameHasWords fails on a name that stands in the vocabulary and not in
+// the words, or the reverse.
+func everyNameHasWords() error {
+	var fields, answers, parts []string
+	for _, f := range field.Fields {
+		fields = append(fields, f.Name)
+	}
+	for _, a := range field.Answers {
+		answers = append(answers, a.Name)
+	}
+	for _, p := range field.Parts {
+		parts = append(parts, string(p))
+	}
+	return errors.Join(
+		alike("field", fields, words.Fields),
+		alike("answer", answers, words.Answers),
+		alike("part", parts, words.Parts),
+	)
+}
+
+func alike[W any](what string, names []string, said map[string]W) error {
+	var wrong error
+	named := map[string]bool{}
+	for _, name := range names {
+		named[name] = true
+		if _, ok := said[name]; !ok {
+			wrong = errors.Join(wrong, fmt.Errorf("%s %s stands in calc/field and has no words in site/words", what, name))
+		}
+	}
+	for name := range said {
+		if !named[name] {
+			wrong = errors.Join(wrong, fmt.Errorf("%s %s has words in site/words and does not stand in calc/field", what, name))
+		}
+	}
+	return wrong
+}

@@ -1,0 +1,36 @@
+package main
+
+import (
+	"strings"
+)
+
+// fuzzTarget is a fuzz function of a package.
+type fuzzTarget struct{ pkg, name string }
+
+// fuzzTargets lists the fuzz functions of all that reads what people type.
+func fuzzTargets(root string) ([]fuzzTarget, error) {
+	said, err := goSays(root, "test", "-list", "^Fuzz", "./calc/...", "./wasm")
+	if err != nil {
+		return nil, err
+	}
+	var targets []fuzzTarget
+	var names []string
+	for _, line := range strings.Split(said, "\n") {
+		words := strings.Fields(line)
+		switch {
+		case strings.HasPrefix(line, "Fuzz"):
+			names = append(names, words[0])
+		case len(words) >= 2 && words[0] == "ok":
+			for _, name := range names {
+				targets = append(targets, fuzzTarget{words[1], name})
+			}
+			names = nil
+		}
+	}
+	return targets, nil
+}
+
+// run fuzzes for a time ("10s") or a number of calls ("1000x").
+func (t fuzzTarget) run(root, howLong string) error {
+	return runIn(root, nil, "go", "test", "-run", "^$", "-fuzz", "^"+t.name+"$", "-fuzztime", howLong, "-parallel", "2", t.pkg)
+}

@@ -1,0 +1,87 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+)
+
+// site is the finished site: the bytes of each file by its name in dist/.
+type site map[string][]byte
+
+// pack makes the whole site in memory. The same sources give the same bytes in
+// any folder: nothing in it depends on a path, a clock or an order of files.
+func pack(root string) (site, error) {
+	return packAs(root, versionOf(root))
+}
+
+func packAs(root, version string) (site, error) {
+	made := site{}
+	program, err := buildProgram(root, "./wasm", version)
+	if err != nil {
+		return nil, err
+	}
+	made["saltbite.wasm"] = program
+
+	for _, b := range bundles {
+		if made[b.out], err = b.make(root); err != nil {
+			return nil, err
+		}
+	}
+	if made["style.css"], err = styleSheet(root); err != nil {
+		return nil, err
+	}
+	if made["index.html"], err = pageHTML(root, version); err != nil {
+		return nil, err
+	}
+	made["saltbite.d.mts"] = declarations()
+
+	return made, refreshReadme(root)
+}
+
+func (s site) names() []string {
+	names := make([]string, 0, len(s))
+	for name := range s {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	return names
+}
+
+// writeTo makes dir hold just this site. A file that has not changed is not
+// touched, and one that has is replaced whole, so that whoever reads it
+// meanwhile reads the old or the new.
+func (s site) writeTo(dir string) error {
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return err
+	}
+	present, err := os.ReadDir(dir)
+	if err != nil {
+		return err
+	}
+	for _, entry := range present {
+		if _, wanted := s[entry.Name()]; !wanted {
+			if err := os.RemoveAll(filepath.Join(dir, entry.Name())); err != nil {
+				return err
+			}
+		}
+	}
+	for name, body := range s {
+		if err := replace(filepath.Join(dir, name), body); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func replace(path string, body []byte) error {
+	if old, err := os.ReadFile(path); err == nil && bytes.Equal(old, body) {
+		return nil
+	}
+	if err := os.WriteFile(path+".new", body, 0o644); err != nil {
+		return fmt.Errorf("write %s: %w", filepath.Base(path), err)
+	}
+	return os.Rename(path+".new", path)
+}

@@ -1,0 +1,57 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+
+	"github.com/andybalholm/brotli"
+)
+
+// Limits of size. A visitor waits for these bytes, on a workshop's network.
+const (
+	programToBare = 1.30      // the program to a bare one, both under brotli at its best
+	pageScript    = 40 * 1000 // bytes of the page's script, minified, without wasm_exec.js
+)
+
+// programSize is how large the shipped program is beside a bare one.
+type programSize struct{ shipped, bare int } // bytes, brotli quality 11
+
+func (s programSize) ratio() float64 { return float64(s.shipped) / float64(s.bare) }
+
+func (s programSize) String() string {
+	return fmt.Sprintf("%d bytes under brotli, %.2f of a bare program's %d", s.shipped, s.ratio(), s.bare)
+}
+
+func measureProgram(root string, shipped []byte) (programSize, error) {
+	bare, err := buildProgram(root, "./build/bare", "dev")
+	if err != nil {
+		return programSize{}, err
+	}
+	return programSize{brotliSize(shipped), brotliSize(bare)}, nil
+}
+
+func brotliSize(body []byte) int {
+	var packed bytes.Buffer
+	w := brotli.NewWriterLevel(&packed, brotli.BestCompression)
+	w.Write(body) // a bytes.Buffer takes all
+	w.Close()
+	return packed.Len()
+}
+
+// checkProgram holds the program to its limit.
+func checkProgram(root string, shipped []byte) (programSize, error) {
+	size, err := measureProgram(root, shipped)
+	if err == nil && size.ratio() > programToBare {
+		err = fmt.Errorf("%v; the limit is %.2f", size, programToBare)
+	}
+	return size, err
+}
+
+// checkScript holds the page's script to its limit.
+func checkScript(root string) (int, error) {
+	script, err := scriptWithoutGlue(root)
+	if err == nil && len(script) > pageScript {
+		err = fmt.Errorf("the page's script has %d bytes; the limit is %d", len(script), pageScript)
+	}
+	return len(script), err
+}
