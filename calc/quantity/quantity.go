@@ -1,6 +1,48 @@
 // Package quantity reads numbers and units as people type them and prints them
 // as the page shows them. Inside the program every quantity is in SI (m, s, A,
 // kg, K, V, ohm); units exist only here, at the edge.
+//
+// # Reading
+//
+// Read takes what stands in a field, the unit that a bare number takes there,
+// and the kinds of quantity that are wanted. Its grammar, after the text has
+// been tidied (one kind of blank, dash, prime and micro sign, ASCII fractions):
+//
+//	text     = [sign] ( gauge | clock | compound | number [unit] )
+//	sign     = "-" | "+"
+//	number   = ( decimal [exponent] | fraction | digits ( " " | "-" ) fraction )
+//	decimal  = digits [ mark [digits] ] | mark digits
+//	mark     = "." | ","
+//	exponent = ( "e" | "E" ) [sign] digits
+//	fraction = digits "/" digits
+//	gauge    = ( "#" | "no" | "awg" | "swg" ... ) count | [ prefix ] count ( "ga" | "awg" | "swg" ... )
+//	count    = digits | digits "/0"
+//	clock    = digits ":" digits [ ":" digits ] [ "h" ]
+//	compound = number word { number word } number [word]
+//	unit     = part [ ( "/" | "per" ) [digits] part ] [ "of" ] [ "water" | "bath" ] | part part "-1"
+//	part     = word | ( "sq" | "cu" ) word | word ( "2" | "3" | "squared" | "cubed" )
+//
+// Both marks are decimal marks and nothing else: there are no thousands marks.
+// One text has two readings and is asked about, never guessed: a comma before
+// exactly three final digits, after one to three digits that are not a lone 0
+// ("1,234"). A compound ("2 h 30", "5' 6\"", "1 lb 3 oz") goes down in units of
+// one kind; a last number without a unit counts minutes after hours, seconds
+// after minutes, inches after feet.
+//
+// Words are read without regard to case, blanks and full stops, save where case
+// tells units apart: M is molar and never metre where a strength is wanted, and
+// "MA" is asked about, because a million amperes is not a thousandth.
+//
+// # Printing
+//
+// Print gives three significant figures, and times in hours and minutes. What it
+// prints is off by at most half its last digit, and reads back: printing what
+// was read from a printed text gives that text again.
+//
+// # What it can't catch
+//
+// A unit that was meant otherwise and is of the right kind: "oz" is always the
+// avoirdupois ounce and "gal" the US gallon, whoever typed them.
 package quantity
 
 // Kind is what a quantity measures.
@@ -29,7 +71,24 @@ const (
 	Rate                       // m/s
 	Conductivity               // S/m
 	HeatingRate                // K/s
+
+	// Kinds that no field has, of which composed units are made.
+	amount      // mol
+	conductance // S
 )
+
+// measures names each kind as an error does: "g measures mass".
+var measures = [...]string{
+	Number: "a number", Share: "a share", Length: "length", Area: "area", Volume: "volume", Mass: "mass",
+	Time: "time", Temperature: "temperature", Current: "current", CurrentDensity: "current density",
+	Voltage: "voltage", Power: "power", Resistance: "resistance", Charge: "charge",
+	Density: "mass per volume", PerWater: "mass per volume of water", Molarity: "moles per volume",
+	Saturation: "a share of saturation", Equivalent: "mass per charge", Rate: "length per time",
+	Conductivity: "conductivity", HeatingRate: "temperature per time",
+	amount: "an amount of substance", conductance: "conductance",
+}
+
+func (k Kind) String() string { return measures[k] }
 
 // Code is the kind of mistake in what was typed, as the reply names it.
 type Code string
@@ -53,5 +112,5 @@ func (e *Error) Error() string { return e.Reason }
 type Quantity struct {
 	Value float64 // in SI
 	Kind  Kind
-	Unit  string // symbol of the unit as understood: the one typed, else the bare one
+	Unit  string // symbol of the unit as understood: the one typed, else the bare one; "mm" for a gauge
 }

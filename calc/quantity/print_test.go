@@ -1,0 +1,231 @@
+package quantity
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// Source of all: the rules of printing in the comment of Print.
+var printed = []struct {
+	si   float64
+	kind Kind
+	unit string
+	want string
+}{
+	{0.0002, Length, "mm", "0.200 mm"},
+	{0.06, Length, "mm", "60.0 mm"},
+	{0.0000096, Length, "mm", "0.00960 mm"},
+	{12.345, Mass, "g", "12300 g"},
+	{1.2355, Mass, "g", "1240 g"},
+	{0.0099964, Mass, "g", "10.0 g"},
+	{0, Mass, "g", "0 g"},
+	{math.Copysign(0, -1), Mass, "g", "0 g"},
+	{-0.0031, Length, "mm", "-3.10 mm"},
+	{1e-6, Mass, "kg", "0.00000100 kg"},
+	{9.87e-7, Mass, "kg", "9.87e-7 kg"},
+	{9994999, Mass, "kg", "9990000 kg"},
+	{9996000, Mass, "kg", "1.00e7 kg"},
+	{1.2345e9, Mass, "kg", "1.23e9 kg"},
+	{1e300, Mass, "kg", "1.00e300 kg"},
+	{1e300, Mass, "mg", "1.00e300 mg"},
+	{math.Inf(1), Mass, "kg", "1.00e300 kg"},
+	{math.Inf(-1), Mass, "kg", "-1.00e300 kg"},
+	{1e-310, Mass, "kg", "0 kg"},
+	{0.00125, Area, "cm2", "12.5 cm²"},
+	{0.00125, Area, "in2", "1.94 in²"},
+	{300, CurrentDensity, "mA/cm2", "30.0 mA/cm²"},
+	{107.639104167097, CurrentDensity, "A/ft2", "10.0 A/ft²"},
+	{0.38, Share, "%", "38.0 %"},
+	{0.8, Saturation, "% sat", "80.0 % sat"},
+	{250, PerWater, "g/L water", "250 g/L water"},
+	{250, Density, "g/L", "250 g/L"},
+	{1100, Density, "g/mL", "1.10 g/mL"},
+	{1000, Molarity, "mol/L", "1.00 mol/L"},
+	{4.23, Conductivity, "mS/cm", "42.3 mS/cm"},
+	{1.1841e-3 / 3600, Equivalent, "g/(A.h)", "1.18 g/(A·h)"},
+	{1.18554e-3 / 3600, Equivalent, "g/(A.h)", "1.19 g/(A·h)"},
+	{5e-5 / 3600, Rate, "mm/h", "0.0500 mm/h"},
+	{2.54e-5 / 3600, Rate, "in/h", "0.00100 in/h"},
+	{3600, Charge, "A.h", "1.00 A·h"},
+	{293.15, Temperature, "C", "20.0 °C"},
+	{293.15, Temperature, "F", "68.0 °F"},
+	{293.15, Temperature, "K", "293 K"},
+	{273.15, Temperature, "C", "0 °C"},
+	{459.67 * 5 / 9, Temperature, "F", "0 °F"},
+	{268.15, Temperature, "C", "-5.00 °C"},
+	{5, Resistance, "ohm", "5.00 Ω"},
+	{3.0 / 3600, HeatingRate, "K/h", "3.00 K/h"},
+	{0.5, Number, "", "0.500"},
+
+	{17100, Time, "min", "4 h 45 min"},
+	{1500, Time, "min", "25 min"},
+	{10800, Time, "min", "3 h"},
+	{3600, Time, "min", "1 h"},
+	{3629, Time, "min", "1 h"},
+	{3570, Time, "min", "1 h"}, // 59.5 min, rounded to 60
+	{3569, Time, "min", "59 min"},
+	{31.9, Time, "min", "31.9 s"},
+	{59.94, Time, "min", "59.9 s"},
+	{59.96, Time, "min", "1.00 min"},
+	{60, Time, "min", "1.00 min"},
+	{594, Time, "min", "9.90 min"},
+	{599.6, Time, "min", "9.99 min"},
+	{599.76, Time, "min", "10 min"}, // 9.996 min
+	{600, Time, "min", "10 min"},
+	{629, Time, "h", "10 min"},
+	{0, Time, "min", "0 min"},
+	{1e-9, Time, "min", "1.00e-9 s"},
+	{86400, Time, "min", "24 h"},
+	{60e6 - 60, Time, "min", "16666 h 39 min"},
+	{60e7, Time, "min", "167000 h"},
+	{3600e9, Time, "min", "1.00e9 h"},
+	{-17100, Time, "min", "-4 h 45 min"},
+	{-30, Time, "min", "-30.0 s"},
+
+	{0.001892705892, Volume, "qt", "2.00 qt"},
+	{0.0037, Volume, "qt", "3.91 qt"},
+	{0.003785411784, Volume, "qt", "1.00 gal"},
+	{0.003785411784 * 0.9995, Volume, "qt", "1.00 gal"}, // 3.998 qt
+	{0.02, Volume, "qt", "5.28 gal"},
+	{0.02, Volume, "L", "20.0 L"},
+}
+
+func TestPrint(t *testing.T) {
+	for _, c := range printed {
+		if got := Print(c.si, c.kind, c.unit); got != c.want {
+			t.Errorf("%v in %q: %q, want %q", c.si, c.unit, got, c.want)
+		}
+	}
+}
+
+func TestPrintCount(t *testing.T) {
+	for _, c := range []struct {
+		x    float64
+		want string
+	}{{4, "4"}, {12345, "12345"}, {-1, "-1"}, {2.6, "3"}, {-0.2, "0"}, {1e15, "1.00e15"}, {math.NaN(), "–"}, {math.Inf(1), "1.00e300"}} {
+		if got := PrintCount(c.x); got != c.want {
+			t.Errorf("%v: %q, want %q", c.x, got, c.want)
+		}
+	}
+}
+
+// again reads a printed quantity, prints it, and compares.
+func again(t *testing.T, si float64, kind Kind, unit string) {
+	t.Helper()
+	first := Print(si, kind, unit)
+	q, err := Read(first, "", kind)
+	if err != nil {
+		if e := err.(*Error); e.Code == OutOfSize { // only at the ends of floats
+			return
+		}
+		t.Fatalf("%v in %q prints %q: %v", si, unit, first, err)
+	}
+	nought := 0.0
+	if kind == Temperature {
+		nought = 1e-9 // K; less is 0 degrees
+	}
+	if second := Print(q.Value, kind, unit); second != first {
+		t.Fatalf("%v in %q prints %q, then %q", si, unit, first, second)
+	}
+	if off, half := math.Abs(q.Value-si), halfDigit(first, kind, unit); off > half*(1+1e-9)+1e-13*math.Abs(si) && off > nought {
+		t.Fatalf("%v in %q prints %q: off by %v, half its last digit is %v", si, unit, first, off, half)
+	}
+}
+
+// halfDigit is half the last digit of a printed text, in SI.
+func halfDigit(text string, kind Kind, unit string) float64 {
+	number, sign, _ := strings.Cut(text, " ")
+	x, _ := strconv.ParseFloat(number, 64)
+	switch {
+	case kind == Time && (strings.Contains(sign, "h ") || !strings.ContainsAny(number, ".e") && math.Abs(x) < hoursOnly/60):
+		return 30 // whole minutes
+	case kind == Time:
+		unit = sign
+	case unit == "qt":
+		unit = sign
+	}
+	third := math.Pow(10, math.Floor(math.Log10(math.Abs(x)*(1+1e-12)))-2)
+	return third / 2 * (Of(1, unit) - Of(0, unit))
+}
+
+// Every unit of the table and of the vocabulary, over the sizes that are read.
+func TestPrintedReadsBack(t *testing.T) {
+	random := rand.New(rand.NewPCG(1, 2))
+	for _, symbol := range everySymbol() {
+		kind, ok := KindOf(symbol)
+		if !ok {
+			t.Errorf("no unit %q", symbol)
+			continue
+		}
+		if kind >= amount { // only parts of units
+			continue
+		}
+		for e := -20; e <= 20; e++ {
+			for range 20 {
+				x := math.Pow(10, float64(e)) * (1 + 9*random.Float64())
+				again(t, Of(x, symbol), kind, symbol)
+				again(t, Of(-x, symbol), kind, symbol)
+			}
+			for _, x := range []float64{0, 1, 4, 9.995, 9.9949, 9.996, 59.95, 59.96, 599.5, 3599, 1e7, 9.995e6} {
+				again(t, Of(x*math.Pow(10, float64(e)), symbol), kind, symbol)
+			}
+		}
+		for _, e := range []float64{-290, -200, -100, 100, 200, 290} {
+			again(t, Of(1.234*math.Pow(10, e), symbol), kind, symbol)
+		}
+	}
+}
+
+// Times lie close to where the notation changes.
+func TestTimesReadBack(t *testing.T) {
+	for _, middle := range []float64{60, 600, 3600, 7200, 86400, 60 * hoursOnly} {
+		for i := -400; i <= 400; i++ {
+			again(t, middle*(1+float64(i)*1e-5), Time, "min")
+			again(t, middle+float64(i)/7, Time, "min")
+		}
+	}
+}
+
+func ExamplePrint() {
+	fmt.Println(Print(0.0002, Length, "mm"))
+	fmt.Println(Print(0.00125, Area, "cm2"))
+	fmt.Println(Print(17100, Time, "min"))
+	fmt.Println(Print(293.15, Temperature, "F"))
+	// Output:
+	// 0.200 mm
+	// 12.5 cm²
+	// 4 h 45 min
+	// 68.0 °F
+}
+
+func ExampleRead() {
+	q, _ := Read("1 1/2 in", "mm", Length)
+	fmt.Println(q.Value, q.Unit)
+	q, _ = Read("2 h 30", "min", Time)
+	fmt.Println(q.Value, q.Unit)
+	_, err := Read("1,234", "mm", Length)
+	fmt.Println(err)
+	_, err = Read("12 g", "mm", Length)
+	fmt.Println(err)
+	// Output:
+	// 0.0381 in
+	// 9000 h
+	// it may be 1234 or 1.234
+	// g measures mass
+}
+
+func BenchmarkRead(b *testing.B) {
+	for b.Loop() {
+		Read("30 mA/cm2", "mA/cm2", CurrentDensity)
+	}
+}
+
+func BenchmarkPrint(b *testing.B) {
+	for b.Loop() {
+		Print(300, CurrentDensity, "mA/cm2")
+	}
+}
