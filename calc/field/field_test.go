@@ -59,8 +59,8 @@ func TestAnswersHaveTheirUnits(t *testing.T) {
 			t.Errorf("%s stands twice", a.Name)
 		}
 		seen[a.Name] = true
-		for _, unit := range []string{a.Unit, a.US} {
-			if unit == "" {
+		for _, unit := range []string{a.Unit, a.US, a.Text} {
+			if unit == "" || unit == a.Unit && a.Text != "" {
 				continue
 			}
 			printed := quantity.Print(quantity.Of(12, unit), a.Kind, unit)

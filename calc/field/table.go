@@ -123,39 +123,40 @@ type Answer struct {
 	Part Part
 	Kind quantity.Kind
 	Unit string // fixed: that of value
-	US   string // unit of text in US units; "": the fixed one
+	US   string // unit of text in US units; "": as in metric ones
 	Noun string // as a sentence names it, without an article
+	Text string // unit of text where it says more than the fixed one; "": the fixed one
 }
 
 // Answers is the list of all answers, in the order of the job.
 var Answers = []Answer{
-	{"depth", Bite, quantity.Length, "mm", "in", "depth"},
-	{"time", Bite, quantity.Time, "min", "", "time"},
-	{"current", Bite, quantity.Current, "A", "", "current"},
-	{"area", Bite, quantity.Area, "cm2", "in2", "open area of one piece"},
-	{"totalArea", Bite, quantity.Area, "cm2", "in2", "bare metal in all"},
-	{"density", Bite, quantity.CurrentDensity, "mA/cm2", "", "current density"},
-	{"charge", Bite, quantity.Charge, "A.h", "", "charge"},
-	{"removed", Bite, quantity.Mass, "g", "oz", "metal removed in all"},
-	{"removedEach", Bite, quantity.Mass, "g", "oz", "metal removed from one piece"},
-	{"equivalent", Bite, quantity.Equivalent, "g/(A.h)", "", "electrochemical equivalent"},
-	{"rate", Bite, quantity.Rate, "mm/h", "in/h", "rate of bite"},
+	{"depth", Bite, quantity.Length, "mm", "in", "depth", ""},
+	{"time", Bite, quantity.Time, "min", "", "time", ""},
+	{"current", Bite, quantity.Current, "A", "", "current", ""},
+	{"area", Bite, quantity.Area, "cm2", "in2", "open area of one piece", ""},
+	{"totalArea", Bite, quantity.Area, "cm2", "in2", "bare metal in all", ""},
+	{"density", Bite, quantity.CurrentDensity, "mA/cm2", "", "current density", ""},
+	{"charge", Bite, quantity.Charge, "A.h", "", "charge", ""},
+	{"removed", Bite, quantity.Mass, "g", "oz", "metal removed in all", ""},
+	{"removedEach", Bite, quantity.Mass, "g", "oz", "metal removed from one piece", ""},
+	{"equivalent", Bite, quantity.Equivalent, "g/(A.h)", "", "electrochemical equivalent", ""},
+	{"rate", Bite, quantity.Rate, "mm/h", "in/h", "rate of bite", ""},
 
-	{"saltMass", Bath, quantity.Mass, "g", "oz", "salt to weigh"},
-	{"waterMass", Bath, quantity.Mass, "g", "oz", "water to weigh"},
-	{"solutionMass", Bath, quantity.Mass, "g", "oz", "mass of the bath"},
-	{"volume", Bath, quantity.Volume, "L", "qt", "volume of the bath"},
-	{"saltFraction", Bath, quantity.Share, "%", "", "share of salt by mass"},
-	{"anhydrousFraction", Bath, quantity.Share, "%", "", "share of anhydrous salt by mass"},
-	{"molarity", Bath, quantity.Molarity, "mol/L", "", "molarity"},
-	{"perLitre", Bath, quantity.Density, "g/L", "", "salt per litre of bath"},
-	{"perLitreWater", Bath, quantity.PerWater, "g/L water", "", "salt per litre of water"},
-	{"solutionDensity", Bath, quantity.Density, "g/mL", "", "density of the bath"},
-	{"conductivity", Bath, quantity.Conductivity, "mS/cm", "", "conductivity"},
-	{"saturation", Bath, quantity.Share, "%", "", "share of saturation"},
-	{"undissolved", Bath, quantity.Mass, "g", "oz", "salt left undissolved"},
-	{"waterToDissolve", Bath, quantity.Volume, "L", "qt", "water that dissolves it all"},
-	{"metalInBath", Bath, quantity.Mass, "g", "oz", "metal in the bath"},
-	{"crystals", Bath, quantity.Mass, "g", "oz", "crystals that drop when cold"},
-	{"saturatesAt", Bath, quantity.Temperature, "C", "F", "temperature of saturation"},
+	{"saltMass", Bath, quantity.Mass, "g", "oz", "salt to weigh", ""},
+	{"waterMass", Bath, quantity.Mass, "g", "oz", "water to weigh", ""},
+	{"solutionMass", Bath, quantity.Mass, "g", "oz", "mass of the bath", ""},
+	{"volume", Bath, quantity.Volume, "L", "qt", "volume of the bath", ""},
+	{"saltFraction", Bath, quantity.Share, "%", "", "share of salt by mass", ""},
+	{"anhydrousFraction", Bath, quantity.Share, "%", "", "share of anhydrous salt by mass", ""},
+	{"molarity", Bath, quantity.Molarity, "mol/L", "", "molarity", ""},
+	{"perLitre", Bath, quantity.Density, "g/L", "", "salt per litre of bath", ""},
+	{"perLitreWater", Bath, quantity.PerWater, "g/L", "", "salt per litre of water", "g/L water"},
+	{"solutionDensity", Bath, quantity.Density, "g/mL", "", "density of the bath", ""},
+	{"conductivity", Bath, quantity.Conductivity, "mS/cm", "", "conductivity", ""},
+	{"saturation", Bath, quantity.Share, "%", "", "share of saturation", ""},
+	{"undissolved", Bath, quantity.Mass, "g", "oz", "salt left undissolved", ""},
+	{"waterToDissolve", Bath, quantity.Volume, "L", "qt", "water that dissolves it all", ""},
+	{"metalInBath", Bath, quantity.Mass, "g", "oz", "metal in the bath", ""},
+	{"crystals", Bath, quantity.Mass, "g", "oz", "crystals that drop when cold", ""},
+	{"saturatesAt", Bath, quantity.Temperature, "C", "F", "temperature of saturation", ""},
 }

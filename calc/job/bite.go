@@ -15,6 +15,7 @@ type four struct{ depth, time, current, area, density number }
 // biteWorked is what the law was given and what it gave.
 type biteWorked struct {
 	four
+	given  four      // as they were before any was found
 	work   bite.Work // one piece, its area left out
 	pieces number
 	shape  field.State // of all that work holds
@@ -38,6 +39,7 @@ func (b *bench) setAside() {
 func (b *bench) workBite() {
 	w := &b.bite
 	w.four = four{b.amount("depth"), b.amount("time"), b.amount("current"), b.openArea(), b.amount("density")}
+	w.given = w.four
 	b.readShape()
 	b.echo()
 	if !b.agree() {
@@ -251,14 +253,20 @@ func (b *bench) found(name string, f *number, si float64) {
 	b.reply.Found = append(b.reply.Found, name)
 }
 
-// sought adds to what was found the field that was asked for by name, where the
-// density gave it without the law.
+// sought adds to what the law found what the density gave without it: the
+// current or the area, where it is asked for by name or is all that was left
+// blank.
 func (b *bench) sought() {
-	name := b.sheet.Value("find").Pick
-	f := map[string]number{"current": b.bite.current, "area": b.bite.area}[name]
-	if f.known() && !slices.Contains(b.reply.Found, name) {
-		b.reply.Found = append(b.reply.Found, name)
+	w := &b.bite
+	asked := b.sheet.Value("find").Pick
+	left := w.given.depth.known() && w.given.time.known()
+	note := func(name string, before, after number) {
+		if before.state == field.Blank && after.known() && (left || asked == name) && !slices.Contains(b.reply.Found, name) {
+			b.reply.Found = append(b.reply.Found, name)
+		}
 	}
+	note("current", w.given.current, w.current)
+	note("area", w.given.area, w.area)
 }
 
 // answerBite answers all that follows from the law.

@@ -106,6 +106,9 @@ func (b *bench) span(row field.Answer, fig answered) string {
 // print prints a quantity in SI as an answer's row says, in the units asked for.
 func (b *bench) print(row field.Answer, si float64) string {
 	unit := row.Unit
+	if row.Text != "" {
+		unit = row.Text
+	}
 	if b.us && row.US != "" {
 		unit = row.US
 	}

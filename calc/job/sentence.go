@@ -25,15 +25,15 @@ func (b *bench) biteSentence() string {
 	}
 	time, into, flow := b.text("time"), " into "+b.metalInWords(), b.flow()
 	depth, in := b.text("depth"), " in "+b.bathInWords()
+	if flow == "" || b.firstFound() == "" && b.has("current") {
+		return ""
+	}
 	switch b.firstFound() {
 	case "time":
 		return "Leave it " + time + " at " + flow + in + " to bite " + depth + into + "."
 	case "depth":
 		return capital(time) + " at " + flow + in + " bites " + depth + into + "."
 	case "current", "":
-		if flow == "" {
-			return ""
-		}
 		return "Set " + flow + in + " to bite " + depth + into + " in " + time + "."
 	case "area":
 		return capital(time) + " at " + flow + in + " bites " + depth + " into " + b.text("area") + " of " + b.metalInWords() + b.onEach() + "."
@@ -73,8 +73,14 @@ func (b *bench) onEach() string {
 	return ""
 }
 
-// metalInWords is the metal's name as it stands in the middle of a sentence.
-func (b *bench) metalInWords() string { return lower(b.metal.reading.Metal.Name) }
+// metalInWords is the metal as it stands in the middle of a sentence: by the
+// name that was typed, if it is one, else by the catalogue's.
+func (b *bench) metalInWords() string {
+	if r := b.metal.reading; r.Why != "name" {
+		return lower(r.Metal.Name)
+	}
+	return b.sheet.Value("metal").Text
+}
 
 // bathInWords is the bath by its salt, in whatever form that is weighed.
 func (b *bench) bathInWords() string {

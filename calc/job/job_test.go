@@ -1,0 +1,134 @@
+package job
+
+import (
+	"math"
+	"math/rand/v2"
+	"net/url"
+	"strconv"
+	"testing"
+	"unicode/utf8"
+
+	"saltbite/calc/field"
+)
+
+func ask(fields map[string]string) Reply {
+	v := url.Values{}
+	for name, text := range fields {
+		v.Set(name, text)
+	}
+	return Answer(field.Read(v.Encode()))
+}
+
+func (r Reply) value(name string) float64 {
+	for _, a := range r.Answers {
+		if a.Name == name {
+			return a.Value
+		}
+	}
+	return math.NaN()
+}
+
+func decimal(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }
+
+// somewhere is a value spread evenly over so many decades.
+func somewhere(r *rand.Rand, least, most float64) float64 {
+	return least * math.Pow(most/least, r.Float64())
+}
+
+// Each of the four, found from the other three and given back, finds them.
+func TestFourInvertEachOther(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 2))
+	four := map[string]string{"depth": "mm", "time": "min", "current": "A", "area": "cm2"}
+	for range 2000 {
+		fields := map[string]string{
+			"metal": []string{"copper", "C26000", "sterling", "CuNi12Zn24", "CuSn6"}[r.IntN(5)],
+			"depth": decimal(somewhere(r, 1e-6, 1e2)), "area": decimal(somewhere(r, 1e-6, 1e6)),
+			"time": decimal(somewhere(r, 1e-3, 1e6)),
+			"edge": decimal(somewhere(r, 1e-3, 1e3)), "extra": decimal(somewhere(r, 1e-6, 1)),
+			"pieces": decimal(float64(1 + r.IntN(9))), "efficiency": "97",
+		}
+		fields["current"] = decimal(ask(fields).value("current"))
+		if fields["current"] == "NaN" {
+			t.Fatalf("no current for %v", fields)
+		}
+		if c, _ := strconv.ParseFloat(fields["current"], 64); c < 1e-6 || c > 1e5 {
+			continue // beyond what the field takes
+		}
+		for name := range four {
+			kept := fields[name]
+			delete(fields, name)
+			want, _ := strconv.ParseFloat(kept, 64)
+			got := ask(fields).value(name)
+			// An area is a difference: beside much extra metal and undercut it
+			// loses the figures that they take.
+			tolerance := 1e-9
+			if name == "area" {
+				tolerance = 1e-6
+			}
+			if !(math.Abs(got-want) <= tolerance*want) {
+				t.Errorf("%s is %v, want %v, from %v", name, got, want, fields)
+			}
+			fields[name] = kept
+		}
+	}
+}
+
+// A card's line has room for 60 characters; every caution has both its forms.
+func TestCautionsFitTheCard(t *testing.T) {
+	raised := map[string]bool{}
+	for _, fields := range []map[string]string{
+		{"metal": "C17200"}, {"metal": "sterling", "salt": "copper sulfate"}, {"metal": "copper", "salt": "silver nitrate"},
+		{"metal": "sterling", "salt": "common salt"}, {"metal": "CuNi18Zn19Pb1", "density": "60", "depth": "1"},
+		{"metal": "bronze", "density": "600", "depth": "1"}, {"metal": "silver clay"},
+		{"salt": "copper sulfate", "strength": "500", "volume": "1", "coldest": "0"},
+		{"salt": "silver nitrate", "strength": "150"}, {"salt": "common salt", "strength": "100"},
+	} {
+		for _, c := range ask(fields).Cautions {
+			raised[c.Code] = true
+			if n := utf8.RuneCountInString(c.Card); n == 0 || n > 60 {
+				t.Errorf("%s: its card form has %d characters: %s", c.Code, n, c.Card)
+			}
+			if c.Text == "" || c.Level == "" {
+				t.Errorf("%s has no words", c.Code)
+			}
+		}
+	}
+	for _, code := range []string{"dense", "salt-undissolved", "cold-crystals", "outside-table", "metal-guess", "wrong-bath",
+		"beryllium", "nickel", "lead", "porous", "silver-nitrate", "copper-sulfate", "common-salt"} {
+		if !raised[code] {
+			t.Errorf("%s was never raised", code)
+		}
+	}
+}
+
+// A text of 100 kB in any field is answered; what it takes is measured by bench.
+func TestLongText(t *testing.T) {
+	long := make([]byte, 100<<10)
+	for i := range long {
+		long[i] = "a1 .é%"[i%6]
+	}
+	for _, f := range field.Fields {
+		if r := ask(map[string]string{f.Name: string(long)}); len(r.Errors) == 0 {
+			t.Errorf("%s takes 100 kB without a word", f.Name)
+		}
+	}
+}
+
+// everything is a job that gives every answer.
+const everything = "metal=C26000&width=90&height=25&open=38&edge=900&extra=1.5&pieces=2&depth=0.2&density=30&" +
+	"salt=copper+sulfate&strength=250&volume=2&assay=98&temperature=22&coldest=2"
+
+func TestEverything(t *testing.T) {
+	r := Answer(field.Read(everything))
+	for _, row := range field.Answers {
+		if math.IsNaN(r.value(row.Name)) {
+			t.Errorf("%s is absent", row.Name)
+		}
+	}
+}
+
+func BenchmarkEverything(b *testing.B) {
+	for b.Loop() {
+		Answer(field.Read(everything))
+	}
+}
