@@ -1,27 +1,29 @@
 package bath
 
-// Atomic weights, g/mol as printed.
-const (
-	hydrogen = 1.008
-	nitrogen = 14.007
-	oxygen   = 15.999
-	sodium   = 22.990
-	sulfur   = 32.06
-	chlorine = 35.45
-	copper   = 63.546
-	silver   = 107.87
-)
+import "saltbite/calc/metal"
 
-// Molar masses, kg/mol.
-const (
-	molarWater        = (2*hydrogen + oxygen) / 1000
-	molarCu           = copper / 1000
-	molarCuSO4        = (copper + sulfur + 4*oxygen) / 1000
-	molarPentahydrate = molarCuSO4 + 5*molarWater
-	molarAg           = silver / 1000
-	molarAgNO3        = (silver + nitrogen + 3*oxygen) / 1000
-	molarNaCl         = (sodium + chlorine) / 1000
-)
+// others are the atomic weights, kg/mol, of the elements that salts hold and
+// metals do not; the rest are metal.Elements.
+var others = map[string]float64{"H": 1.008e-3, "N": 14.007e-3, "Na": 22.990e-3, "S": 32.06e-3, "Cl": 35.45e-3}
 
 var molarMassSource = Source{"molar mass", "abridged standard atomic weights of IUPAC/CIAAW 2021 (from memory); " +
 	"the Debian package bodr agrees to the digits given", "memory"}
+
+// Molar masses, kg/mol.
+var (
+	molarWater        = 2*weight("H") + weight("O")
+	molarCuSO4        = weight("Cu") + weight("S") + 4*weight("O")
+	molarPentahydrate = molarCuSO4 + 5*molarWater
+	molarAgNO3        = weight("Ag") + weight("N") + 3*weight("O")
+	molarNaCl         = weight("Na") + weight("Cl")
+)
+
+// weight is the atomic weight of an element, kg/mol.
+func weight(symbol string) float64 {
+	for i := range metal.Elements {
+		if metal.Elements[i].Symbol == symbol {
+			return metal.Elements[i].MolarMass
+		}
+	}
+	return others[symbol]
+}

@@ -1,6 +1,7 @@
 package bath
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/agnivade/levenshtein"
@@ -53,17 +54,15 @@ const (
 )
 
 // FindSalt finds a salt by its name, a few letters wrong or not. Copper sulfate
-// means the crystals unless it is called anhydrous. A name that is as near to
-// two salts as it is to each is the one that stands first above.
+// means the crystals unless it is called anhydrous. Of two salts equally near it
+// is the one whose name stands first above.
 func FindSalt(text string) (*Salt, error) {
 	if len(text) > longestName {
 		return nil, UnknownSalt
 	}
 	sought, dry := read(text)
-	for _, part := range strangers {
-		if strings.Contains(sought, part) {
-			return nil, UnknownSalt
-		}
+	if slices.ContainsFunc(strangers[:], func(part string) bool { return strings.Contains(sought, part) }) {
+		return nil, UnknownSalt
 	}
 	salt := nearest(sought)
 	switch {
@@ -110,11 +109,11 @@ func allowed(folded string) int {
 // waterless. The words are put together, as some write them in one.
 func read(text string) (folded string, dry bool) {
 	var kept strings.Builder
-	for _, word := range strings.FieldsFunc(fold(text), func(r rune) bool { return r == ' ' }) {
+	for _, word := range strings.Fields(fold(text)) {
 		switch {
 		case isWaterless(word):
 			dry = true
-		case !isIdle(word):
+		case !slices.Contains(idle[:], word):
 			kept.WriteString(word)
 		}
 	}
@@ -122,21 +121,7 @@ func read(text string) (folded string, dry bool) {
 }
 
 func isWaterless(word string) bool {
-	for _, stem := range waterless {
-		if strings.HasPrefix(word, stem) {
-			return true
-		}
-	}
-	return false
-}
-
-func isIdle(word string) bool {
-	for _, w := range idle {
-		if word == w {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(waterless[:], func(stem string) bool { return strings.HasPrefix(word, stem) })
 }
 
 // fold makes a name plain: small letters without accents, "ph" as "f" (sulphate

@@ -53,21 +53,21 @@ var (
 	CopperSulfate = &Salt{
 		Name: "copper sulfate crystals", Formula: "CuSO4·5H2O", Metal: "Cu",
 		MolarMass: molarPentahydrate, anhydrous: molarCuSO4 / molarPentahydrate, crystal: molarCuSO4 / molarPentahydrate,
-		metal:      molarCu / molarCuSO4,
+		metal:      weight("Cu") / molarCuSO4,
 		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
 		sources: copperSulfateConductivitySources,
 	}
 	CopperSulfateAnhydrous = &Salt{
 		Name: "anhydrous copper sulfate", Formula: "CuSO4", Metal: "Cu",
 		MolarMass: molarCuSO4, anhydrous: 1, crystal: molarCuSO4 / molarPentahydrate,
-		metal:      molarCu / molarCuSO4,
+		metal:      weight("Cu") / molarCuSO4,
 		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
 		sources: copperSulfateConductivitySources,
 	}
 	SilverNitrate = &Salt{
 		Name: "silver nitrate", Formula: "AgNO3", Metal: "Ag",
 		MolarMass: molarAgNO3, anhydrous: 1, crystal: 1,
-		metal:      molarAg / molarAgNO3,
+		metal:      weight("Ag") / molarAgNO3,
 		solubility: silverNitrateSolubility, density: silverNitrateDensity, conduction: silverNitrateConductivity,
 		sources: silverNitrateConductivitySources,
 	}
