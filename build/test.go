@@ -41,7 +41,10 @@ func test(root string, args []string) error {
 	}
 	s.tally = tally{out: os.Stdout, strict: setup}
 	if setup {
-		s.check("what is missing is installed", func() error { return install(lacking()) })
+		s.tally.check("what is missing is installed", func() error { return install(lacking()) })
+	}
+	for _, t := range lacking() {
+		fmt.Printf("missing: %s, for %s\n", t.pkg, t.use)
 	}
 	s.all()
 	return s.tally.end()

@@ -1,0 +1,156 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"saltbite/calc/field"
+)
+
+func TestTallyCountsEveryTestOnce(t *testing.T) {
+	// Lines as go1.26 `go test -json` prints them.
+	events := `{"Action":"start","Package":"a"}
+{"Action":"run","Package":"a","Test":"TestOne"}
+{"Action":"run","Package":"a","Test":"TestOne/sub"}
+{"Action":"output","Package":"a","Test":"TestOne/sub","Output":"    wrong by 2\n"}
+{"Action":"fail","Package":"a","Test":"TestOne/sub","Elapsed":0}
+{"Action":"fail","Package":"a","Test":"TestOne","Elapsed":0}
+{"Action":"pass","Package":"a","Test":"TestTwo","Elapsed":0}
+{"Action":"output","Package":"a","Output":"FAIL\n"}
+{"Action":"fail","Package":"a","Elapsed":0.1}
+{"ImportPath":"b [b.test]","Action":"build-output","Output":"b.go:1:1: no such thing\n"}
+{"ImportPath":"b [b.test]","Action":"build-fail"}
+{"Action":"fail","Package":"b","Elapsed":0,"FailedBuild":"b [b.test]"}
+{"Action":"output","Package":"c","Test":"TestThree","Output":"    c_test.go:3: there is no engine\n"}
+{"Action":"skip","Package":"c","Test":"TestThree","Elapsed":0}
+{"Action":"pass","Package":"c","Elapsed":0}
+`
+	for _, strict := range []bool{false, true} {
+		var out bytes.Buffer
+		count := tally{out: &out, strict: strict}
+		count.read("native", strings.NewReader(events), true)
+		failed := 3 // a sub-test, its test, a package that does not compile
+		if strict {
+			failed++ // a test that could not run
+		}
+		if count.passed != 1 || count.failed != failed {
+			t.Errorf("strict %v: %d passed, %d failed; 1 and %d expected\n%s", strict, count.passed, count.failed, failed, out.String())
+		}
+		for _, word := range []string{"wrong by 2", "no such thing"} {
+			if !strings.Contains(out.String(), word) {
+				t.Errorf("%q is not printed:\n%s", word, out.String())
+			}
+		}
+		if !strict && (len(count.missing) != 1 || !strings.Contains(count.missing[0], "there is no engine")) {
+			t.Errorf("what is missing is %q", count.missing)
+		}
+	}
+}
+
+func TestTallyEndsWithTheCount(t *testing.T) {
+	var out bytes.Buffer
+	count := tally{out: &out}
+	count.check("right", func() error { return nil })
+	count.check("wrong", func() error { return io.EOF })
+	if err := count.end(); err == nil {
+		t.Error("a failed check did not fail the run")
+	}
+	if !strings.HasSuffix(out.String(), "\n1 passed, 1 failed\n") {
+		t.Errorf("ends with %q", out.String())
+	}
+}
+
+func TestPolicyIsThePagesOwn(t *testing.T) {
+	for page, want := range map[string]string{
+		`<meta http-equiv="Content-Security-Policy" content="default-src &#39;none&#39;;` + "\n" + `  img-src data:">`: "default-src 'none'; img-src data:",
+		`<meta name="x" content="y">`:                                "",
+		`<meta http-equiv="Content-Security-Policy"><p content="y">`: "",
+	} {
+		if got := policyOf([]byte(page)); got != want {
+			t.Errorf("policy of %s is %q", page, got)
+		}
+	}
+}
+
+func TestSiteOnDiskIsJustTheSite(t *testing.T) {
+	dir := t.TempDir()
+	if err := os.WriteFile(filepath.Join(dir, "old.js"), nil, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	made := site{"index.html": []byte("page"), "page.js": []byte("script")}
+	for range 2 {
+		if err := made.writeTo(dir); err != nil {
+			t.Fatal(err)
+		}
+	}
+	read, err := readSite(dir)
+	if err != nil || fmt.Sprint(read) != fmt.Sprint(made) {
+		t.Errorf("on disk is %v, %v", read.names(), err)
+	}
+}
+
+func TestANameWithoutWordsFails(t *testing.T) {
+	said := map[string]int{"depth": 1, "height": 2}
+	err := alike("field", []string{"depth", "width"}, said)
+	if err == nil || !strings.Contains(err.Error(), "width") || !strings.Contains(err.Error(), "height") {
+		t.Errorf("width without words, words without height: %v", err)
+	}
+	if err := alike("field", []string{"depth", "height"}, said); err != nil {
+		t.Error(err)
+	}
+	if err := everyNameHasWords(); err != nil {
+		t.Error(err)
+	}
+}
+
+func TestPageHasAControlForEveryField(t *testing.T) {
+	html, err := pageHTML("..", "v1.2.3")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range field.Fields {
+		if n := bytes.Count(html, []byte(` name="`+f.Name+`"`)); n == 0 {
+			t.Errorf("the page has no control for %s", f.Name)
+		}
+	}
+	for _, a := range field.Answers {
+		if n := bytes.Count(html, []byte(`data-answer="`+a.Name+`"`)); n != 1 {
+			t.Errorf("the page has %d places for the answer %s", n, a.Name)
+		}
+	}
+	if !bytes.Contains(html, []byte("v1.2.3")) {
+		t.Error("the page does not say its version")
+	}
+}
+
+func TestReadmeHasTheTableAsItIs(t *testing.T) {
+	readme, err := os.ReadFile("../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	fresh, err := withTable(readme)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Equal(fresh, readme) {
+		t.Error("README.md has another table of fields than the vocabulary; go run ./build writes it")
+	}
+}
+
+func TestNoToolIsAskedForTwice(t *testing.T) {
+	seen := map[string]bool{}
+	for _, tool := range tools {
+		if seen[tool.pkg] || tool.probe == "" || tool.use == "" {
+			t.Errorf("%+v", tool)
+		}
+		seen[tool.pkg] = true
+	}
+	if (tool{probe: "no-such-program-here"}).here() || !(tool{probe: "go"}).here() || !(tool{probe: "/"}).here() {
+		t.Error("what is on this machine is not told from what is not")
+	}
+}
