@@ -1,0 +1,56 @@
+package bite
+
+import "math"
+
+// Hidden is bare metal of one piece that is not in the design and takes current
+// with it. What is not there is 0; so is a hanger that takes no current, such
+// as aluminium in a sulfate bath (common practice, no source).
+type Hidden struct {
+	Hanger float64 // m, diameter of the wire
+	Wetted float64 // m, length of it under the surface
+	Edges  float64 // m, length of bare sheet edge
+	Sheet  float64 // m, thickness of the sheet
+	Back   float64 // share of the back left bare
+	Face   float64 // m2, one side of the piece
+}
+
+// Found is all the hidden metal of one piece, m2.
+func (h Hidden) Found() float64 { return held(h.OnHanger() + h.OnPiece()) }
+
+// OnHanger is the side of the wetted wire, m2:
+//
+//	pi x diameter x length
+//
+// Geometry. The wire's ends are left out: one is above the surface, the other
+// lies on the piece or adds a quarter of a diameter.
+func (h Hidden) OnHanger() float64 { return held(math.Pi * held(h.Hanger) * held(h.Wetted)) }
+
+// OnPiece is the hidden metal that stays with the piece when it is weighed, m2:
+//
+//	edges x sheet + back x face
+func (h Hidden) OnPiece() float64 {
+	return held(held(h.Edges)*held(h.Sheet) + held(h.Back)*held(h.Face))
+}
+
+// DepthIfForgotten is the depth, m, that comes of a bite reckoned to a depth
+// (m) without the extra bare metal and then run with it: that at which all
+// bare metal gives the volume that the design alone was to give.
+//
+//	V(d', B) = V(d, 0)
+//
+// True where Volume is. Whether time or current was reckoned makes no
+// difference, the charge being the same.
+func (w Work) DepthIfForgotten(depth float64) float64 {
+	reckoned := w
+	reckoned.Extra = 0
+	return w.Depth(reckoned.Volume(depth))
+}
+
+// HangerLeft is how thick a wire of that diameter (m) still is, m, under the
+// surface when the work is bitten to a depth (m):
+//
+//	diameter - 2 depth
+//
+// Zero or less: it has dropped the piece. A mean: a hanger is mostly thinned
+// at the surface and parts there sooner.
+func HangerLeft(diameter, depth float64) float64 { return difference(diameter, 2*depth) }

@@ -1,0 +1,62 @@
+package bite
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"saltbite/calc/quantity"
+)
+
+func TestHidden(t *testing.T) {
+	wire := quantity.BrownSharpe(18)
+	for _, x := range []struct {
+		name                 string
+		got, want, tolerance float64
+	}{
+		{"1 cm of 18 gauge", Hidden{Hanger: wire, Wetted: 10 * mm}.OnHanger(), 0.32 * cm2, 0.01},                               // by hand: pi x 1.0237 mm x 10 mm = 32.2 mm2
+		{"edges", Hidden{Edges: 200 * mm, Sheet: 1 * mm}.OnPiece(), 2 * cm2, 1e-12},                                            // by hand: 200 x 1 mm2
+		{"back", Hidden{Back: 0.05, Face: 24 * cm2}.OnPiece(), 1.2 * cm2, 1e-12},                                               // by hand: 5 % of 24
+		{"all", Hidden{2 * mm, 50 * mm, 200 * mm, 1 * mm, 0.05, 24 * cm2}.Found(), (3.14159265 + 2 + 1.2) * cm2, 1e-8},         // by hand: pi x 2 x 50 mm2, and the two above
+		{"hanger left", HangerLeft(1.02*mm, 0.2*mm), 0.62 * mm, 1e-9},                                                          // by hand: 1.02 - 2 x 0.2
+		{"hanger gone", HangerLeft(0.5*mm, 0.3*mm), -0.1 * mm, 1e-9},                                                           // by hand: 0.5 - 2 x 0.3
+		{"depth if forgotten", Work{Area: 10 * cm2, Extra: 2.5 * cm2, Pieces: 1}.DepthIfForgotten(0.3 * mm), 0.24 * mm, 1e-12}, // by hand: 0.3 x 10 / 12.5
+		{"nothing forgotten", Work{Area: 10 * cm2, Pieces: 3}.DepthIfForgotten(0.3 * mm), 0.3 * mm, 1e-12},                     // no extra metal
+	} {
+		if !near(x.got, x.want, x.tolerance) {
+			t.Errorf("%s: %.6g, want %.6g", x.name, x.got, x.want)
+		}
+	}
+}
+
+// Forgetting the extra metal is the same as reckoning the time without it and
+// running that long with it.
+func TestForgottenIsRun(t *testing.T) {
+	r := rand.New(rand.NewPCG(17, 18))
+	for range 20000 {
+		law, w, depth, time := some(r)
+		forgotten := w
+		forgotten.Extra = 0
+		want := law.Depth(w, law.Current(forgotten, depth, time), time)
+		got := w.DepthIfForgotten(depth)
+		if !near(got, want, 1e-9) {
+			t.Fatalf("forgotten %g, run %g: %+v %g", got, want, w, depth)
+		}
+		if got > depth*(1+1e-12) {
+			t.Fatalf("more metal bites deeper: %g than %g", got, depth)
+		}
+		if !near(w.Volume(got), forgotten.Volume(depth), 1e-9) {
+			t.Fatalf("the volumes differ: %+v %g", w, depth)
+		}
+	}
+}
+
+// A wire's side against a prism of many sides: geometry, no source.
+func TestWireIsRound(t *testing.T) {
+	const sides = 100000
+	h := Hidden{Hanger: 1.3 * mm, Wetted: 42 * mm}
+	prism := sides * h.Hanger * math.Sin(math.Pi/sides) * h.Wetted
+	if got := h.OnHanger(); !near(got, prism, 1e-8) {
+		t.Errorf("side %g, prism %g", got, prism)
+	}
+}
