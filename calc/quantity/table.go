@@ -185,6 +185,13 @@ var compositions = []struct{ over, under, kind Kind }{
 	{Temperature, Time, HeatingRate},
 }
 
+// familiar are the composed units of forms and answers; knowing them beforehand
+// spares their reading at every keystroke.
+var familiar = []string{
+	"cm2", "mm2", "in2", "cm3", "mA/cm2", "g/L", "g/L water", "g/mL", "g/cm3", "mol/L", "mS/cm", "g/(A.h)",
+	"mm/h", "in/h", "K/h",
+}
+
 var (
 	bySymbol = map[string]unit{}   // by the symbol, as written
 	byWord   = map[string][]unit{} // by each word for it, folded
@@ -202,6 +209,9 @@ func init() {
 		for _, w := range strings.Fields(r.words) {
 			learn(w, r.unit)
 		}
+	}
+	for _, symbol := range familiar {
+		bySymbol[symbol] = readings(symbol)[0]
 	}
 }
 

@@ -3,6 +3,7 @@ package quantity
 import (
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // longest is how many bytes of text are looked at: a quantity in words is
@@ -19,7 +20,12 @@ func tidy(text string) (string, *Error) {
 	var b strings.Builder
 	last := rune(' ') // so that blanks in front are dropped
 	for _, r := range text {
-		if r > unicode.MaxASCII && unicode.IsDigit(r) {
+		if ' ' < r && r <= '~' { // nothing to tidy
+			b.WriteRune(r)
+			last = r
+			continue
+		}
+		if unicode.IsDigit(r) {
 			return "", &Error{BadNumber, "only the digits 0 to 9 are read"}
 		}
 		if blank(r) {
@@ -75,19 +81,28 @@ var lookAlikes = map[rune]string{
 // fold brings a unit's word to the form in which the table has it: lower case,
 // no blanks, full stops, brackets, carets or dashes, no accents.
 func fold(text string) string {
-	var b strings.Builder
-	for _, r := range strings.ToLower(text) {
-		if f, ok := folded[r]; ok {
-			b.WriteString(f)
-		} else {
-			b.WriteRune(r)
+	b := make([]byte, 0, 64)
+	for _, r := range text {
+		switch {
+		case 'A' <= r && r <= 'Z':
+			b = append(b, byte(r-'A'+'a'))
+		case strings.ContainsRune(" .()^-", r):
+		case r <= unicode.MaxASCII:
+			b = append(b, byte(r))
+		default:
+			r = unicode.ToLower(r)
+			if f, ok := folded[r]; ok {
+				b = append(b, f...)
+			} else {
+				b = utf8.AppendRune(b, r)
+			}
 		}
 	}
-	return b.String()
+	return string(b)
 }
 
+// folded are the letters outside ASCII that units' words are typed with.
 var folded = map[rune]string{
-	' ': "", '.': "", '(': "", ')': "", '^': "", '-': "",
 	'µ': "u", 'μ': "u", '°': "deg", 'ß': "ss", // lower case of the micro sign may be either
 	'à': "a", 'â': "a", 'ä': "a", 'á': "a", 'é': "e", 'è': "e", 'ê': "e", 'ë': "e", 'í': "i", 'ì': "i", 'î': "i",
 	'ó': "o", 'ò': "o", 'ô': "o", 'ö': "o", 'ú': "u", 'ù': "u", 'û': "u", 'ü': "u", 'ñ': "n", 'ç': "c",
