@@ -86,7 +86,7 @@ func (s *Sheet) take(key, text string) {
 	}
 	f, ok := ByName(key)
 	if !ok {
-		s.strange(key)
+		s.strange(key, text)
 		return
 	}
 	if first, twice := s.values[key]; twice {
@@ -103,12 +103,13 @@ func (s *Sheet) take(key, text string) {
 }
 
 // strange reports a key that is no field. It blocks nothing.
-func (s *Sheet) strange(key string) {
+func (s *Sheet) strange(key, text string) {
 	s.unknown++
 	if s.unknown > mostUnknown {
 		return
 	}
-	s.fail(Error{cut(key), Unknown, Quote(key) + " is no field here. A field's name is wanted, such as depth."})
+	s.fail(Error{cut(key), Unknown, Quote(key) + " is no field here, and its " + Quote(text) +
+		" counts for nothing. A field's name is wanted, such as depth."})
 }
 
 func (s *Sheet) fail(e Error) { s.errors = append(s.errors, e) }

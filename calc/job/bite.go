@@ -240,7 +240,7 @@ func (b *bench) solveAround(law bite.Law) {
 			b.reply.Found = append(b.reply.Found, "area")
 		}
 	case w.density.state == field.Blank && w.work.Edge == 0:
-		w.density = known(law.DensityFor(w.depth.v, w.time.v))
+		b.found("density", &w.density, law.DensityFor(w.depth.v, w.time.v))
 	}
 }
 
@@ -369,7 +369,7 @@ func (b *bench) askForMore() {
 	enough := given(w.depth) && given(w.time) || speed && (given(w.depth) || given(w.time))
 	switch {
 	case b.metal.state == field.Blank:
-		if enough {
+		if enough && !b.has("charge") && !b.has("rate") {
 			b.need("metal")
 		}
 	case enough && (w.work.Edge == 0 || given(w.area)) || b.metal.state == field.Bad || b.blocked():
@@ -378,18 +378,24 @@ func (b *bench) askForMore() {
 	}
 }
 
-// needFour puts "needed" at each blank of the four, and at what a half-typed
-// face lacks.
+// needFour puts "needed" at each blank of the four that is not the one sought.
 func (b *bench) needFour() {
 	w := &b.bite
-	b.need("depth", "time")
-	if w.density.state == field.Blank {
-		b.need("current")
+	for _, name := range []string{"depth", "time", "current", "area"} {
+		sought := b.sheet.Value("find").Pick == name
+		stands := name == "current" && w.density.state != field.Blank || name == "area" && w.area.state != field.Blank
+		if !sought && !stands {
+			b.need(name)
+		}
 	}
-	if w.area.state != field.Blank {
+	b.needFace()
+}
+
+// needFace puts "needed" at what a half-typed face lacks.
+func (b *bench) needFace() {
+	if b.bite.area.state != field.Blank {
 		return
 	}
-	b.need("area")
 	width, height, diameter, open := b.amount("width"), b.amount("height"), b.amount("diameter"), b.amount("open")
 	if width.state != field.Blank || height.state != field.Blank {
 		b.need("width", "height", "open")

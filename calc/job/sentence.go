@@ -25,7 +25,7 @@ func (b *bench) biteSentence() string {
 	}
 	time, into, flow := b.text("time"), " into "+b.metalInWords(), b.flow()
 	depth, in := b.text("depth"), " in "+b.bathInWords()
-	if flow == "" || b.firstFound() == "" && b.has("current") {
+	if flow == "" {
 		return ""
 	}
 	switch b.firstFound() {
@@ -33,7 +33,7 @@ func (b *bench) biteSentence() string {
 		return "Leave it " + time + " at " + flow + in + " to bite " + depth + into + "."
 	case "depth":
 		return capital(time) + " at " + flow + in + " bites " + depth + into + "."
-	case "current", "":
+	case "current", "density":
 		return "Set " + flow + in + " to bite " + depth + into + " in " + time + "."
 	case "area":
 		return capital(time) + " at " + flow + in + " bites " + depth + " into " + b.text("area") + " of " + b.metalInWords() + b.onEach() + "."
