@@ -1,0 +1,182 @@
+/**
+ * The page is a view of one function: fields in, answers out, one way, at every
+ * keystroke. No quantity is reckoned here.
+ */
+import { open } from '../engine/client.js'
+import { combobox } from './combobox.js'
+import { load, read, save } from './keep.js'
+import { sayBroken, showPane } from './pane.js'
+import { showRows } from './rows.js'
+import { given, seek } from './seek.js'
+import { Sheet } from './sheet.js'
+
+/**
+ * @typedef {import('../engine/client.js').Bench} Bench
+ * @typedef {import('../engine/client.js').Reply} Reply
+ */
+
+const form = /** @type {HTMLFormElement} */ (document.getElementById('sheet'))
+const example = /** @type {HTMLElement} */ (document.getElementById('example'))
+const clear = /** @type {HTMLElement} */ (document.getElementById('clear'))
+const sheet = new Sheet(form)
+
+/** @type {Bench | undefined} */
+let bench
+/** @type {Reply | undefined} */
+let reply
+/** What to go back to. @type {import('./sheet.js').Kept | undefined} */
+let before
+let asking = false
+let changed = false
+
+/** The sheet has changed: keep it and ask anew. */
+function change() {
+  save(sheet.keep())
+  clear.classList.toggle('undo', before !== undefined)
+  changed = true
+  if (!asking) void ask()
+}
+
+/** Asks until the answer is that of what is on the sheet. */
+async function ask() {
+  if (!bench) return
+  asking = true
+  while (changed) {
+    changed = false
+    reply = await bench.answer(sheet.fields())
+    showRows(sheet, reply)
+    showPane(sheet, reply)
+  }
+  asking = false
+}
+
+/** A change that one touch takes back. @param {() => void} work */
+function undoably(work) {
+  const kept = sheet.keep()
+  work()
+  before = kept
+  change()
+}
+
+form.addEventListener('submit', (event) => event.preventDefault())
+
+form.addEventListener('input', (event) => {
+  const control = event.target
+  before = undefined
+  if (control instanceof HTMLInputElement) given(sheet, control.name)
+  change()
+})
+
+// The switch stands in the page's head, outside of the form's own box.
+for (const choice of sheet.switch) {
+  choice.addEventListener('change', () => {
+    sheet.turnUnits()
+    change()
+  })
+}
+
+form.addEventListener('click', (event) => {
+  const button = /** @type {Element} */ (event.target).closest('button')
+  if (!button) return
+  const { seek: wanted, fill, text } = button.dataset
+  if (wanted && !button.closest('.found')) {
+    undoably(() => seek(sheet, wanted, reply))
+  }
+  if (fill && text) {
+    sheet.fill(fill, text)
+    given(sheet, fill)
+    before = undefined
+    change()
+    document.getElementById(fill)?.focus()
+  }
+})
+
+example.addEventListener('click', () => undoably(() => {
+  sheet.clear()
+  const job = read(example.dataset.fields ?? '')
+  for (const [name, text] of Object.entries(job)) sheet.fill(name, text)
+  unfold()
+}))
+
+clear.addEventListener('click', () => {
+  if (before) {
+    sheet.restore(before)
+    before = undefined
+    change()
+  } else {
+    undoably(() => sheet.clear())
+  }
+})
+
+// Enter moves on to the next field that is in sight.
+form.addEventListener('keydown', (event) => {
+  const control = event.target
+  if (event.key !== 'Enter' || event.isComposing || !(control instanceof HTMLInputElement)) return
+  event.preventDefault()
+  const inputs = [...sheet.rows.values()].map(({ input }) => input).filter((input) => input.offsetParent !== null)
+  const next = inputs[inputs.indexOf(control) + 1]
+  next?.focus()
+  next?.select()
+})
+
+// A caution leads to the field that it is about.
+document.getElementById('cautions')?.addEventListener('click', (event) => {
+  const link = /** @type {Element} */ (event.target).closest('a')
+  const input = sheet.rows.get(link?.hash.slice(1) ?? '')?.input
+  if (!input) return
+  event.preventDefault()
+  for (let part = input.closest('details'); part; part = part.parentElement?.closest('details') ?? null) part.open = true
+  input.focus()
+})
+
+/** Opens the folded parts in which something is typed. */
+function unfold() {
+  for (const part of form.querySelectorAll('details')) {
+    const filled = [...part.querySelectorAll('input')].some((input) => input.type === 'text' && input.value !== '')
+    if (filled) part.open = true
+  }
+}
+
+for (const { name, input } of sheet.rows.values()) {
+  if (input.getAttribute('role') === 'combobox') combobox(input, suggesting(name, input), change)
+}
+
+/**
+ * @param {string} name
+ * @param {HTMLInputElement} input
+ * @returns {(text: string) => Promise<import('./combobox.js').Suggestion[]>}
+ */
+function suggesting(name, input) {
+  const fixed = input.dataset.suggest?.split('|')
+  if (name === 'metal' || !fixed) return metals
+  return async (text) => {
+    const near = fixed.filter((one) => one.includes(text.toLowerCase()))
+    return near.filter((one) => one !== text).map((one) => ({ text: one, why: '' }))
+  }
+}
+
+/** @param {string} text */
+async function metals(text) {
+  if (!bench || text === '') return []
+  const hits = await bench.find(text)
+  if (hits.length === 1 && hits[0].name === text) return []
+  return hits.map(({ name, why }) => ({ text: name, why }))
+}
+
+async function begin() {
+  const kept = load()
+  if (kept) sheet.restore(kept)
+  unfold()
+  try {
+    bench = await open(import.meta.url)
+  } catch {
+    sayBroken(typeof WebAssembly === 'object'
+      ? 'The calculator could not be loaded. Is the connection there? Then load this page again.'
+      : 'This browser has no WebAssembly, or it is switched off, and the calculator can’t run without it.')
+    return
+  }
+  changed = true
+  void ask()
+}
+
+void begin()

@@ -1,0 +1,197 @@
+/**
+ * The answer's pane: the sentence, the figures behind it, the cautions. The
+ * sentence is seen at once and spoken after a pause, not at every key.
+ */
+import { put } from './rows.js'
+
+/**
+ * @typedef {import('../engine/client.js').Reply} Reply
+ * @typedef {import('../engine/client.js').Caution} Caution
+ * @typedef {import('./sheet.js').Sheet} Sheet
+ */
+
+/** @param {string} id */
+const at = (id) => /** @type {HTMLElement} */ (document.getElementById(id))
+
+/** How long the sheet rests before the sentence is spoken, in milliseconds. */
+const pause = 1000
+
+/** How many characters of a sentence fit at full size. */
+const longest = 80
+
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let timer
+
+/**
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+export function showPane(sheet, reply) {
+  const sentence = reply.sentence || instead(sheet, reply)
+  say(sentence, reply.sentence ? Object.values(reply.answers).map(({ text }) => text) : [])
+  put(at('likely'), reply.sentence ? likely(reply) : '')
+  showFigures(reply)
+  showCautions(sheet, reply)
+  speakSoon(sentence, reply)
+}
+
+/**
+ * Says that the page can't work, and why.
+ *
+ * @param {string} text
+ */
+export function sayBroken(text) {
+  say(text, [])
+}
+
+/**
+ * What stands in the sentence's place while there is none.
+ *
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+function instead(sheet, { errors }) {
+  if (sheet.empty) {
+    return 'Type a metal, a size and a depth, and read here how long and at what current. Example fills in a job.'
+  }
+  const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))
+  if (wrong) return `To look at again: ${wrong}.`
+  const missing = labels(sheet, errors.filter(({ code }) => code === 'missing'))
+  return missing ? `Still blank: ${missing}.` : 'Nothing to work out yet.'
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {{field: string}[]} errors
+ */
+function labels(sheet, errors) {
+  const names = new Set(errors.map(({ field }) => sheet.rows.get(field)?.label.toLowerCase()))
+  names.delete(undefined)
+  return [...names].join(', ')
+}
+
+/**
+ * @param {string} sentence
+ * @param {string[]} figures what in it is set bold
+ */
+function say(sentence, figures) {
+  const place = at('sentence')
+  place.classList.toggle('quiet', figures.length === 0)
+  place.classList.toggle('long', sentence.length > longest)
+  if (place.textContent !== sentence) place.replaceChildren(...bold(sentence, figures))
+}
+
+/**
+ * The sentence with its figures in bold, none of them broken over two lines.
+ *
+ * @param {string} sentence
+ * @param {string[]} figures
+ * @returns {(string | HTMLElement)[]}
+ */
+function bold(sentence, figures) {
+  const longestFirst = figures.filter(Boolean).sort((a, b) => b.length - a.length)
+  for (const figure of longestFirst) {
+    const from = wholeAt(sentence, figure)
+    if (from < 0) continue
+    const b = document.createElement('b')
+    b.append(figure)
+    const rest = sentence.slice(from + figure.length)
+    return [...bold(sentence.slice(0, from), figures), b, ...bold(rest, figures)]
+  }
+  return [sentence]
+}
+
+/**
+ * Where a figure stands in a sentence as a whole, not as the end of a longer
+ * number or the beginning of a longer unit.
+ *
+ * @param {string} sentence
+ * @param {string} figure
+ */
+function wholeAt(sentence, figure) {
+  for (let from = sentence.indexOf(figure); from >= 0; from = sentence.indexOf(figure, from + 1)) {
+    const before = sentence[from - 1] ?? ' '
+    const after = sentence[from + figure.length] ?? ' '
+    if (!/[\d.,/-]/.test(before) && !/[\p{L}\d/]/u.test(after)) return from
+  }
+  return -1
+}
+
+/** @param {Reply} reply */
+function likely({ found, answers }) {
+  const ranges = found.map((name) => answers[name]?.range).filter(Boolean)
+  return ranges.length > 0 ? `Likely ${ranges.join(', ')}.` : ''
+}
+
+/** @param {Reply} reply */
+function showFigures({ answers, found, cautions }) {
+  for (const group of at('figures').querySelectorAll('section')) {
+    let any = false
+    for (const item of group.querySelectorAll('[data-answer]')) {
+      const figure = /** @type {HTMLElement} */ (item)
+      const name = figure.dataset.answer ?? ''
+      const answer = answers[name]
+      figure.hidden = !answer
+      any ||= Boolean(answer)
+      put(figure.querySelector('dd'), answer?.text ?? '')
+      figure.classList.toggle('found', found.includes(name))
+      figure.dataset.level = cautions.find(({ field }) => field === name)?.level ?? ''
+    }
+    group.hidden = !any
+  }
+}
+
+const grave = { stop: 0, warn: 1, note: 2 }
+const levelWord = { stop: 'Stop.', warn: 'Take care.', note: 'Note.' }
+
+/**
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+function showCautions(sheet, { cautions, errors }) {
+  /** @type {Caution[]} */
+  const astray = errors.filter(({ field }) => !sheet.rows.has(field) && field !== 'find')
+    .map(({ field, code, text }) => ({ code, level: 'warn', field, text }))
+  const all = [...astray, ...cautions].sort((a, b) => grave[a.level] - grave[b.level])
+  const list = /** @type {HTMLElement} */ (at('cautions').querySelector('ul'))
+  const before = list.dataset.said
+  list.dataset.said = JSON.stringify(all)
+  if (list.dataset.said !== before) list.replaceChildren(...all.map((caution) => cautionItem(sheet, caution)))
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {Caution} caution
+ */
+function cautionItem(sheet, { level, field, text }) {
+  const frame = /** @type {HTMLTemplateElement} */ (at('caution'))
+  const item = /** @type {HTMLElement} */ (frame.content.cloneNode(true)).firstElementChild
+  if (!item) throw new Error('the page has no form for a caution')
+  item.setAttribute('data-level', level)
+  item.querySelector('use')?.setAttribute('href', `#mark-${level}`)
+  put(item.querySelector('strong'), levelWord[level])
+  put(item.querySelector('p span'), text)
+  const link = /** @type {HTMLAnchorElement} */ (item.querySelector('a'))
+  const row = sheet.rows.get(field ?? '')
+  if (row) {
+    link.href = `#${row.name}`
+    link.textContent = row.label
+  } else {
+    link.remove()
+  }
+  return item
+}
+
+/**
+ * @param {string} sentence
+ * @param {Reply} reply
+ */
+function speakSoon(sentence, { cautions, errors }) {
+  clearTimeout(timer)
+  timer = setTimeout(() => {
+    const focused = document.activeElement?.id
+    const error = errors.find(({ field, code }) => field === focused && code !== 'missing')
+    const stops = cautions.filter(({ level }) => level === 'stop').map(({ text }) => `${levelWord.stop} ${text}`)
+    put(at('spoken'), error ? error.text : [sentence, ...stops].join(' '))
+  }, pause)
+}

@@ -1,0 +1,149 @@
+/**
+ * The job sheet: the form's controls by the names of their fields. It knows what
+ * was typed and in which unit; it never rewrites what was typed.
+ */
+import { withUnit } from './typed.js'
+
+/**
+ * @typedef {object} Row
+ * @property {HTMLElement} element
+ * @property {string} name
+ * @property {string} label
+ * @property {HTMLInputElement} input
+ * @property {HTMLSelectElement | null} unit
+ * @property {string} bare the unit of a bare number where there is one control
+ *
+ * @typedef {{typed: Record<string, string>, units: Record<string, string>}} Kept
+ */
+
+export class Sheet {
+  /** @param {HTMLFormElement} form */
+  constructor(form) {
+    this.form = form
+    /** @type {Map<string, Row>} */
+    this.rows = new Map()
+    for (const element of form.querySelectorAll('.row')) {
+      const row = rowOf(/** @type {HTMLElement} */ (element))
+      this.rows.set(row.name, row)
+    }
+    this.switch = /** @type {RadioNodeList} */ (form.elements.namedItem('units'))
+    this.sought = /** @type {HTMLInputElement} */ (form.elements.namedItem('find'))
+  }
+
+  /** The fields as they are sent. */
+  fields() {
+    const fields = this.typed()
+    for (const { name, unit } of this.rows.values()) {
+      if (unit && name in fields) fields[name] = withUnit(fields[name], unit.value)
+    }
+    return fields
+  }
+
+  /** What was typed and chosen, without the units of the unit controls. */
+  typed() {
+    /** @type {Record<string, string>} */
+    const typed = {}
+    for (const { name, input } of this.rows.values()) {
+      if (input.value.trim() !== '') typed[name] = input.value
+    }
+    if (this.sought.value !== '') typed.find = this.sought.value
+    typed.units = this.switch.value
+    return typed
+  }
+
+  get empty() {
+    return [...this.rows.keys()].every((name) => this.blank(name))
+  }
+
+  /** @param {string} name */
+  blank(name) {
+    return this.rows.get(name)?.input.value.trim() === ''
+  }
+
+  /**
+   * @param {string} name
+   * @param {string} text
+   */
+  write(name, text) {
+    const row = this.rows.get(name)
+    if (row) row.input.value = text
+  }
+
+  /**
+   * Fills a blank field with a bare number in its first unit.
+   *
+   * @param {string} name
+   * @param {string} text
+   */
+  fill(name, text) {
+    const row = this.rows.get(name)
+    if (!row || !this.blank(name)) return
+    row.input.value = text
+    if (row.unit) row.unit.selectedIndex = 0
+  }
+
+  /** Sets the unit controls of blank fields to those that the switch names. */
+  turnUnits() {
+    for (const { name, unit } of this.rows.values()) {
+      if (unit && this.blank(name)) unit.value = this.#firstUnit(unit)
+    }
+  }
+
+  /** @returns {Kept} */
+  keep() {
+    /** @type {Record<string, string>} */
+    const units = {}
+    for (const { name, unit } of this.rows.values()) if (unit) units[name] = unit.value
+    return { typed: this.typed(), units }
+  }
+
+  /**
+   * Puts back what was kept; fields that were not are blank.
+   *
+   * @param {Kept} kept
+   */
+  restore({ typed, units }) {
+    this.switch.value = typed.units === 'us' ? 'us' : 'metric'
+    this.sought.value = typed.find ?? ''
+    for (const { name, input, unit } of this.rows.values()) {
+      input.value = typed[name] ?? ''
+      if (!unit) continue
+      const known = [...unit.options].some((option) => option.value === units[name])
+      unit.value = known ? units[name] : this.#firstUnit(unit)
+    }
+  }
+
+  /** Blanks all but the switch. */
+  clear() {
+    this.restore({ typed: { units: this.switch.value }, units: {} })
+  }
+
+  /** @param {HTMLSelectElement} unit */
+  #firstUnit(unit) {
+    return (this.switch.value === 'us' && unit.dataset.us) || unit.options[0].value
+  }
+}
+
+/**
+ * @param {HTMLElement} element
+ * @returns {Row}
+ */
+function rowOf(element) {
+  const input = /** @type {HTMLInputElement} */ (element.querySelector('input'))
+  const unit = element.querySelector('select')
+  return {
+    element, input, unit,
+    name: input.name,
+    label: element.querySelector('label')?.textContent ?? '',
+    bare: unit ? '' : element.querySelector('.unit')?.textContent ?? '',
+  }
+}
+
+/**
+ * What stands in a row, with its unit, as the folded line of a part says it.
+ *
+ * @param {Row} row
+ */
+export function shown({ input, unit, bare }) {
+  return withUnit(input.value, unit ? unit.selectedOptions[0].label : bare)
+}
