@@ -74,8 +74,21 @@ func read(text, bare string, kinds []Kind) (Quantity, *Error) {
 		if q, ok := takeCompound(s, sign, kinds); ok {
 			return q, nil
 		}
+		if !known && sizes(rest) {
+			err = &Error{BadNumber, "two numbers, where one is wanted"}
+		}
 	}
 	return Quantity{}, err
+}
+
+// sizes is true of what follows the first number of "4 in x 6 in" and "10 mm to 20 mm".
+func sizes(rest string) bool {
+	for _, between := range []string{" x ", " X ", " × ", " by ", " to ", " - "} {
+		if _, second, ok := strings.Cut(rest, between); ok && begins(second, digits+".") {
+			return true
+		}
+	}
+	return false
 }
 
 // powered is true of a unit that ends in a power: "5 ft2" is an area in the wrong

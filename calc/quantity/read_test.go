@@ -2,6 +2,8 @@ package quantity
 
 import (
 	"math"
+	"math/rand/v2"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -173,6 +175,7 @@ var readable = []struct {
 	// Volumes: US gallon 231 in3, imperial gallon 4.54609 L.
 	{"2", "L", []Kind{Volume}, 0.002, "L"},
 	{"2 l", "L", []Kind{Volume}, 0.002, "L"},
+	{"2 lt", "L", []Kind{Volume}, 0.002, "L"},
 	{"2 litres", "L", []Kind{Volume}, 0.002, "L"},
 	{"2 liter", "L", []Kind{Volume}, 0.002, "L"},
 	{"2 ℓ", "L", []Kind{Volume}, 0.002, "L"},
@@ -505,6 +508,9 @@ var unreadable = []struct {
 	{"2×3", "mm", []Kind{Length}, BadNumber, "two numbers"},
 	{"5 ± 1 mm", "mm", []Kind{Length}, BadNumber, "two numbers"},
 	{"2+3", "mm", []Kind{Length}, BadNumber, "two numbers"},
+	{"4 in x 6 in", "mm", []Kind{Length}, BadNumber, "two numbers"},
+	{"10 mm to 20 mm", "mm", []Kind{Length}, BadNumber, "two numbers"},
+	{"10 mm – 20 mm", "mm", []Kind{Length}, BadNumber, "two numbers"},
 	{"18.5 ga", "mm", []Kind{Length}, BadNumber, "whole number"},
 	{"1/2 ga", "mm", []Kind{Length}, BadNumber, "whole number"},
 	{"-18 ga", "mm", []Kind{Length}, BadNumber, "sign"},
@@ -628,4 +634,32 @@ func FuzzRead(f *testing.F) {
 			again(t, q.Value, q.Kind, q.Unit)
 		}
 	})
+}
+
+// A comma reads as a point does, wherever it is not asked about.
+func TestMarksAreEqual(t *testing.T) {
+	random := rand.New(rand.NewPCG(3, 4))
+	asked := 0
+	for range 3000 {
+		point := strconv.FormatFloat(random.Float64()*math.Pow(10, float64(random.IntN(6))), 'f', 1+random.IntN(6), 64)
+		want, _ := strconv.ParseFloat(point, 64)
+		if q, err := Read(point, "", Number); err != nil || q.Value != want {
+			t.Fatalf("%q: %v, %v", point, q.Value, err)
+		}
+		comma := strings.Replace(point, ".", ",", 1)
+		whole, decimals, _ := strings.Cut(point, ".")
+		q, err := Read(comma, "", Number)
+		if len(decimals) == 3 && len(whole) <= 3 && whole != "0" {
+			if asked++; err == nil || err.(*Error).Code != Ambiguous {
+				t.Fatalf("%q: %v, %v", comma, q.Value, err)
+			}
+			continue
+		}
+		if err != nil || q.Value != want {
+			t.Fatalf("%q: %v, %v", comma, q.Value, err)
+		}
+	}
+	if asked < 100 {
+		t.Errorf("only %d commas were asked about", asked)
+	}
 }

@@ -79,7 +79,7 @@ var table = []row{
 
 	// Volumes that are no cubed length.
 	{unit: unit{kind: Volume, symbol: "L", sign: "L", up: 1, down: 1e3},
-		words: "litre litres liter liters ltr ltrs litro litros litri"},
+		words: "litre litres liter liters lt ltr ltrs litro litros litri"},
 	{unit: unit{kind: Volume, symbol: "mL", sign: "mL", up: 1, down: 1e6},
 		words: "millilitre millilitres milliliter milliliters mililitro mililitros millilitro millilitri mls cc ccs ccm"},
 	{unit: unit{kind: Volume, symbol: "cL", sign: "cL", up: 1, down: 1e5},
