@@ -2,6 +2,7 @@ package bite
 
 import (
 	"math"
+	"sort"
 
 	"saltbite/calc/quantity"
 )
@@ -83,16 +84,13 @@ func ThinnestSheet(depth, sides float64, k Keep) float64 {
 // -1 is 00, -3 is 0000, the thickest there is: above it, and for no thickness,
 // there is none. The trade rolls to about 36; the formula goes on.
 func ThinnestGauge(thickness float64) (number int, ok bool) {
-	const thickest = -3
+	const thickest, beyondAll = -3, 10000 // gauge 10000 is thinner than any float64
 	least := held(thickness) * (1 - 1e-9) // a sheet made by the formula is as thick as its own gauge
 	if least == 0 || quantity.BrownSharpe(thickest) < least {
 		return 0, false
 	}
-	number = thickest
-	for quantity.BrownSharpe(number+1) >= least {
-		number++
-	}
-	return number, true
+	thinner := sort.Search(beyondAll-thickest, func(i int) bool { return quantity.BrownSharpe(thickest+i) < least })
+	return thickest + thinner - 1, true
 }
 
 // of is what is kept, m, of a sheet of that thickness.

@@ -1,0 +1,61 @@
+package circuit
+
+import (
+	"math"
+	"testing"
+
+	"saltbite/calc/quantity"
+)
+
+// The published ohms of copper wire by gauge, to their four digits.
+func TestWireTable(t *testing.T) {
+	var seen int
+	for _, r := range records(t, "lead_wire.csv") {
+		ohms := r.number(t, "ohm_per_1000ft_published")
+		if ohms == 0 {
+			continue
+		}
+		seen++
+		wire := Wire{Diameter: quantity.BrownSharpe(int(r.number(t, "awg"))), Length: 1000 * foot, Resistivity: Copper}
+		if got := wire.Resistance(); !near(got, ohms, 1e-3) {
+			t.Errorf("gauge %s: %.4g ohm per 1000 ft, want %.4g (%s)", r["awg"], got, ohms, r["source"])
+		}
+	}
+	if seen != 27 {
+		t.Errorf("%d gauges with ohms, want 27", seen)
+	}
+}
+
+// 5 A/mm2 is never bolder than the published amperes of a short wire in air.
+func TestWireLimitIsCautious(t *testing.T) {
+	for _, r := range records(t, "lead_wire.csv") {
+		if r.number(t, "ohm_per_1000ft_published") == 0 || r.number(t, "awg") > 30 {
+			continue
+		}
+		wire := Wire{Diameter: quantity.BrownSharpe(int(r.number(t, "awg")))}
+		if got, bold := wire.Limit(), r.number(t, "ampere_limit"); !(got > 0 && got < bold) {
+			t.Errorf("gauge %s: limit %.3g A, a chassis wire's %.3g A (%s)", r["awg"], got, bold, r["source"])
+		}
+	}
+}
+
+func TestWire(t *testing.T) {
+	const circularMil = math.Pi / 4 * (inch / 1000) * (inch / 1000)            // m2, by its definition
+	square := Wire{Diameter: 1.128379167 * mm, Length: 1, Resistivity: Copper} // 1 mm2: 2 / sqrt(pi)
+	for _, x := range []struct {
+		name                 string
+		got, want, tolerance float64
+	}{
+		{"copper, ohm m", Copper, 1.72414e-8, 3e-6},                         // 58 S m/mm2: Debian package units 2.22-2, seen
+		{"copper by mass", Copper * 8890, 0.15328e-3, 1e-4},                 // 0.15328 ohm g/m2 at 8.89 g/cm3: copper.org Design Guide, seen
+		{"copper, circular mils", Copper * foot / circularMil, 10.37, 5e-4}, // ohm circular mil per foot: pearen.ca/Reference/wire.htm, seen
+		{"aluminium, ohm m", Aluminium, 2.8264e-8, 5e-5},                    // grade 1350, ASTM B609, from memory
+		{"1 m of 1 mm2", square.Resistance(), 0.0172414, 1e-5},              // 1/58 ohm: definition of the IACS
+		{"its drop at 3 A", square.Drop(3), 0.0517241, 1e-5},                // by hand: 3/58
+		{"its limit", square.Limit(), 5, 1e-8},                              // 5 A/mm2: common practice, no source
+	} {
+		if !near(x.got, x.want, x.tolerance) {
+			t.Errorf("%s: %.6g, want %.6g", x.name, x.got, x.want)
+		}
+	}
+}
