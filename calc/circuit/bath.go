@@ -17,12 +17,14 @@ type Bath struct {
 //	R = g / (kappa sqrt(A1 A2))
 //
 // with g the gap, kappa the conductivity, A1 the faces of all pieces and A2 the
-// cathode, but at most those faces grown by the gap on every side, since the
-// current spreads at about 45 degrees. Textbook physics (a cone that tapers
-// slowly); the angle is a choice. An estimate, not a bound: for a disc facing
-// an endless plate it is 0.99 of the exact resistance up to a gap of half a
-// radius, then 1.02, 1.07, 1.16 and 1.21 of it at 1, 2, 5 and 10 radii
-// (computed). Resist within the face, and walls close to it, are left out.
+// cathode, but at most the face of each piece grown by the gap on every side,
+// since the current spreads at about 45 degrees; so equal pieces, each before
+// its share of the cathode, resist as one of them in parallel. Textbook
+// physics (a cone that tapers slowly); the angle is a choice. An estimate, not
+// a bound: for a disc facing an endless plate it is 0.99 of the exact resistance
+// up to a gap of half a radius, then 1.02, 1.07, 1.16 and 1.21 of it at 1, 2, 5
+// and 10 radii (computed). Resist within the face, and walls close to it, are
+// left out.
 func (b Bath) Resistance() float64 {
 	faces := b.Pieces * b.Face.Area()
 	spread := math.Min(b.Cathode, b.Pieces*b.Face.grown(b.Gap))
@@ -34,9 +36,10 @@ func (b Bath) Resistance() float64 {
 //
 //	R = 1 / (4 kappa a) + g / (kappa A),  a = sqrt(open metal / pi)
 //
-// with A the whole cathode: exactly a disc in an insulating wall and all the
-// bath before it (J. Newman, J. Electrochem. Soc. 113 (1966) 501), and a column
-// of bath as wide as the cathode. Where Resistance is larger still, as before
+// with A the whole cathode, the open metal that of all pieces and no hidden
+// metal: a disc in an insulating wall and all the bath before it, exact (J.
+// Newman, J. Electrochem. Soc. 113 (1966) 501), and a column of bath as wide as
+// the cathode. Where Resistance is larger still, as before
 // a cathode smaller than the work, it is that.
 func (b Bath) HighResistance() float64 {
 	radius := math.Sqrt(held(b.Pieces*b.Open) / math.Pi)

@@ -87,7 +87,7 @@ func exactDisc(g float64) float64 {
 // in powers of exp(-2 k g); the mean of two sums ends the alternating series.
 func fallOff(c, g float64) float64 {
 	var sum, term float64
-	for m := 1; m <= 2000; m++ {
+	for m := 1; m <= 400; m++ {
 		step := 2 * g * float64(m)
 		term = 2 * step / (step*step + c*c)
 		if m%2 == 0 {

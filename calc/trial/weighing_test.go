@@ -65,7 +65,7 @@ func TestWeighing(t *testing.T) {
 	}{
 		{"loss", w.Loss(), 1.58 * gram, 1e-12},                                    // by hand: 24.50 - 22.92
 		{"depth", w.DepthNow(), 0.176339 * mm, 1e-5},                              // by hand: 1.58 g / 8.96 g/cm3 / 10 cm2
-		{"efficiency", w.EfficiencyNow(charge), 0.969293, 1e-6},                    // by hand: 1.58 g x 12/10 / (11880 C / 2 x 0.329304 mg/C)
+		{"efficiency", w.EfficiencyNow(charge), 0.969293, 1e-6},                   // by hand: 1.58 g x 12/10 / (11880 C / 2 x 0.329304 mg/C)
 		{"weight at 0.25 mm", w.WeightAt(0.25 * mm), 22.26 * gram, 1e-9},          // by hand: 24.50 - 8.96 x 10 x 0.025
 		{"time left to 0.25 mm", w.TimeLeft(charge, 0.25*mm, 1.65), 3007.6, 1e-4}, // by hand: 7200 s x (0.25 / 0.176339 - 1)
 		{"time left when there", w.TimeLeft(charge, 0.15*mm, 1.65), 0, 0},         // deeper than wanted already
