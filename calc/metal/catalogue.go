@@ -658,7 +658,7 @@ var catalogue = [...]Metal{
 		Names: Names{
 			English: {"bell bronze 78/22", "church bell bronze", "bell metal", "bell bronze"},
 			German:  {"Glockenbronze", "Glockenspeise"},
-			French:  {"bronze campanaire", "métal de cloche", "airain de cloche"},
+			French:  {"bronze campanaire", "métal de cloche", "airain de cloche", "bronze de cloche"},
 			Spanish: {"bronce de campana", "metal de campana"},
 			Italian: {"bronzo da campane"},
 		},
@@ -774,12 +774,12 @@ var catalogue = [...]Metal{
 	{
 		ID: "cupronickel-10", Name: "Cupronickel 90/10", Family: NickelSilver,
 		Names: Names{
-			English: {"copper nickel 90/10", "706 copper nickel", "cupro-nickel 90/10", "90/10 cupronickel"},
+			English: {"copper nickel 90/10", "706 copper nickel", "cupro-nickel 90/10", "90/10 cupronickel", "CuNi 90/10"},
 			German:  {"Kupfer-Nickel 90/10"},
 		},
 		UNS: "C70600", EN: "CW352H", Symbol: "CuNi10Fe1Mn", British: "CN102", Grades: []string{"CuNi10Fe1Mn", "CN102", "2.0872"},
 		Composition: []Part{{"Cu", 0.886}, {"Ni", 0.1}, {"Fe", 0.014}}, Density: 8940,
-		Remark:     "cupronickel holds nickel, no silver",
+		Remark:     "CuNi 90/10",
 		Notes:      "NICKEL: contact allergy.",
 		Source:     "husseycopper.com C70600 page; cross-reference list in a public repository (CW352H, CuNi10Fe1Mn); memory",
 		Confidence: "seen: UNS, EN, comp, ranges, density; memory: BS",
@@ -787,7 +787,7 @@ var catalogue = [...]Metal{
 	{
 		ID: "cupronickel-25", Name: "Cupronickel 75/25", Family: NickelSilver,
 		Names: Names{
-			English: {"coin cupronickel", "copper nickel 75/25", "cupronickel", "cupro-nickel", "75/25 cupronickel", "copper nickel", "coinage cupronickel"},
+			English: {"coin cupronickel", "copper nickel 75/25", "cupronickel", "cupro-nickel", "75/25 cupronickel", "copper nickel", "coinage cupronickel", "CuNi 75/25"},
 			German:  {"Kupfernickel"},
 			French:  {"cuivre nickel"},
 			Spanish: {"cuproníquel", "cobre níquel"},
@@ -803,11 +803,11 @@ var catalogue = [...]Metal{
 	{
 		ID: "cupronickel-30", Name: "Cupronickel 70/30", Family: NickelSilver,
 		Names: Names{
-			English: {"copper nickel 70/30", "70/30 cupronickel"},
+			English: {"copper nickel 70/30", "70/30 cupronickel", "CuNi 70/30"},
 		},
 		UNS: "C71500", EN: "CW354H", Symbol: "CuNi30Mn1Fe", British: "CN107", Grades: []string{"CuNi30Mn1Fe", "CN107"},
 		Composition: []Part{{"Cu", 0.69}, {"Ni", 0.3}, {"Fe", 0.005}, {"Mn", 0.005}}, Density: 8940,
-		Remark:     "cupronickel holds nickel, no silver",
+		Remark:     "CuNi 70/30",
 		Notes:      "NICKEL: contact allergy.",
 		Source:     "memory",
 		Confidence: "memory",
@@ -904,7 +904,7 @@ var catalogue = [...]Metal{
 			English: {"sterling", "sterling silver", "925 silver", "standard silver", "standard sterling", "silver", "silver sheet", "925", "solid silver"},
 			German:  {"Sterlingsilber", "Silber 925", "Sterling-Silber", "Silber"},
 			French:  {"argent 925", "argent sterling", "argent", "argent massif"},
-			Spanish: {"plata 925", "plata de ley", "plata", "plata maciza"},
+			Spanish: {"plata 925", "plata de ley", "plata", "plata maciza", "plata esterlina"},
 			Italian: {"argento 925", "argento sterling", "argento", "argento massiccio"},
 		},
 		UNS: "P07931", Grades: []string{"Ag925", "AgCu7.5"},
@@ -1132,7 +1132,7 @@ var catalogue = [...]Metal{
 	{
 		ID: "clay-silver-925", Name: "Sterling silver metal clay, fired", Family: Clay,
 		Names: Names{
-			English: {"sterling clay", "sterling silver clay", "sterling metal clay", "sterling silver metal clay", "Sterlingclay"},
+			English: {"sterling clay", "sterling silver clay", "sterling metal clay", "sterling silver metal clay", "925 silver clay", "Sterlingclay"},
 			French:  {"pâte d argent sterling"},
 			Spanish: {"arcilla de plata 925"},
 		},

@@ -46,6 +46,8 @@ type lexed struct {
 // order ("85-5-5-5" is copper, tin, lead, zinc).
 func partsOf(family string, n int) []string {
 	switch {
+	case n < 2:
+		return nil
 	case family == "brass" && n <= 3:
 		return []string{"Cu", "Zn", "Pb"}[:n]
 	case family == "bronze" && n <= 3:
@@ -80,14 +82,24 @@ type composition struct {
 
 // readComposition reads a folded text; ok says that it is a composition, if only
 // one that doesn't add up. Al and Au are elements, and small words of Romance
-// languages: they are tried as the one, then as the other.
+// languages: beside a family they are tried as the latter first ("latón al 30 %
+// de zinc"), else as the former ("Cu 95 Al 5").
 func readComposition(folded string) (c composition, ok bool) {
-	for _, small := range []bool{false, true} {
-		if l, ok := lex(compounds.Replace(folded), small); ok {
-			if c, ok := l.read(); ok {
-				return c, true
-			}
+	folded = compounds.Replace(folded)
+	asWords, words := lex(folded, true)
+	asElements, elements := lex(folded, false)
+	if words && asWords.family != "" {
+		if c, ok = asWords.read(); ok {
+			return c, true
 		}
+	}
+	if elements {
+		if c, ok = asElements.read(); ok {
+			return c, true
+		}
+	}
+	if words {
+		return asWords.read()
 	}
 	return c, false
 }
@@ -308,17 +320,17 @@ const near = 0.005 + 1e-9
 // resolve is the catalogue's metal for a composition, or a mixture of its own.
 func (c composition) resolve(text string) ([]call, *Metal, error) {
 	if c.like != nil {
-		return []call{{c.like, c.like.Name, "composition"}}, nil, nil
+		return []call{{metal: c.like, name: c.like.Name, why: "composition"}}, nil, nil
 	}
 	if c.parts == nil {
-		return nil, nil, &Unbalanced{text, c.sum}
+		return nil, nil, &Unbalanced{Typed: text, Sum: c.sum}
 	}
 	if m := nearest(c.parts); m != nil {
-		return []call{{m, m.Name, "composition"}}, nil, nil
+		return []call{{metal: m, name: m.Name, why: "composition"}}, nil, nil
 	}
 	m := &Metal{Composition: c.parts}
 	if m.Share("Cu")+m.Share("Ag") < 0.5 {
-		return nil, nil, &Unknown{text, mostly(c.parts)}
+		return nil, nil, &Unknown{Typed: text, What: mostly(c.parts)}
 	}
 	m.Family = familyOf(c.parts)
 	m.Density = mixedDensity(c.parts, m.Family)

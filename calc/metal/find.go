@@ -32,7 +32,7 @@ func Find(query string) []Hit {
 	case err != nil:
 		list = x.begun(query)
 	default:
-		list = append(append([]Hit{hit(calls[0])}, rivals(calls)...), relatives(calls[0])...)
+		list = slices.Concat([]Hit{hit(calls[0])}, rivals(calls), relatives(calls[0]))
 	}
 	return distinct(list)
 }
@@ -68,11 +68,17 @@ func (x *index) begun(query string) []Hit {
 	if utf8.RuneCountInString(strings.Join(list, "")) < completeFrom || x.otherIn(list[len(list)-1:]) != "" || lookAlikes[list[len(list)-1]] {
 		return nil
 	}
-	var hits []Hit
+	var longer []whole
 	for _, w := range x.wholes {
 		if continues(w.folded, typed, len(list)) {
-			hits = append(hits, Hit{w.metal, "begins like " + w.name, w.metal.Remark})
+			longer = append(longer, w)
 		}
+	}
+	// The shortest name is the commonest.
+	slices.SortStableFunc(longer, func(a, b whole) int { return len(a.folded) - len(b.folded) })
+	var hits []Hit
+	for _, w := range longer {
+		hits = append(hits, Hit{w.metal, "begins like " + w.name, w.metal.Remark})
 	}
 	return hits
 }

@@ -5,9 +5,12 @@ import (
 	"unicode"
 )
 
-// longestQuery is how many letters a name may have, in runes; the catalogue's
-// longest is half of it. What is longer is no name and is not looked at.
-const longestQuery = 80
+// A text may have so many letters and words to be a name; the catalogue's longest
+// has about half. What is longer is no name and is not looked at.
+const (
+	longestQuery = 80 // runes
+	mostWords    = 16
+)
 
 // fold brings a text to the letters that names are compared in: lower case
 // without accents, look-alikes of other scripts and full-width letters as
@@ -16,10 +19,7 @@ const longestQuery = 80
 func fold(text string) string {
 	var b strings.Builder
 	b.Grow(len(text))
-	// "Plaqué", plated, would fold into "plaque", a sheet.
-	text = strings.ReplaceAll(strings.ToLower(text), "plaqué", "plated ")
-	// A possessive belongs to its word, an elided article does not.
-	text = possessives.Replace(text)
+	text = endings.Replace(strings.ToLower(text))
 	for _, r := range text {
 		switch s, special := foldings[r]; {
 		case special:
@@ -36,7 +36,12 @@ func fold(text string) string {
 	return strings.TrimSpace(b.String())
 }
 
-var possessives = strings.NewReplacer("'s", "s", "’s", "s", "´s", "s", "`s", "s")
+// endings are replaced before letters are folded one by one: a possessive
+// belongs to its word, as an elided article does not; and an accent tells what is
+// only coated or coloured ("cuivré", "plaqué") from the metal ("cuivre") and the
+// sheet ("plaque").
+var endings = strings.NewReplacer("'s", "s", "’s", "s", "´s", "s", "`s", "s",
+	"plaqué", "plated ", "argenté", "plated ", "cuivré", "plated ", "bronzé", "plated ", "laitonné", "plated ", "doré", "dore ")
 
 // foldings are the runes that stand for other letters.
 var foldings = func() map[rune]string {

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 	"sync"
+	"unicode/utf8"
 )
 
 // call is one way of naming a metal.
@@ -11,6 +12,7 @@ type call struct {
 	metal *Metal
 	name  string // as the catalogue writes it
 	why   string
+	amid  bool // other words of the text bear it out
 }
 
 // whole is a name as it was folded.
@@ -28,12 +30,14 @@ type index struct {
 	grades map[string][]call // see code
 	wholes []whole           // every name, in the catalogue's order
 
-	vocabulary []string                   // words that may be misspelt, see spellings
-	known      map[string]bool            // words that are right as they stand
+	vocabulary []spellable                // what a misspelt word is compared with
+	known      map[string]bool            // words of names
+	fixed      map[string]bool            // words that mean something else, and are never misspelt ones
 	wordsOf    map[*Metal]map[string]bool // all that a metal's names consist of
 
 	others       map[string]string // other things, see others.go
 	longestOther int               // in words
+	guesses      []spellable       // their names of one long word
 }
 
 var theIndex = sync.OnceValue(func() *index {
@@ -43,6 +47,7 @@ var theIndex = sync.OnceValue(func() *index {
 		bags:    map[string][]call{},
 		grades:  map[string][]call{},
 		known:   map[string]bool{},
+		fixed:   map[string]bool{},
 		wordsOf: map[*Metal]map[string]bool{},
 	}
 	for m := range All() {
@@ -52,15 +57,21 @@ var theIndex = sync.OnceValue(func() *index {
 	x.others, x.longestOther = otherThings()
 	for _, list := range []map[string]bool{joints, shapes, lookAlikes} {
 		for w := range list {
-			x.known[w] = true
+			x.fixed[w] = true
 		}
 	}
 	for name := range x.others {
 		for w := range strings.FieldsSeq(name) {
-			x.known[w] = true
+			x.fixed[w] = true
+		}
+		if n := utf8.RuneCountInString(name); n >= guessable && !strings.Contains(name, " ") {
+			x.guesses = append(x.guesses, spellable{word: name, n: n, which: lettersOf(name)})
 		}
 	}
-	x.vocabulary = x.spellable()
+	// Of two names as near to a word, the first in the alphabet is guessed.
+	slices.SortFunc(x.guesses, func(a, b spellable) int { return strings.Compare(a.word, b.word) })
+	delete(x.fixed, "silicone") // beside bronze it is meant for silicon
+	x.addSpellable()
 	return x
 })
 
@@ -92,7 +103,7 @@ func (x *index) addShort(m *Metal, short string) {
 		first, _, _ := strings.Cut(kind, " ")
 		if kind == "alloy" || kind == m.Family.String() || x.wordsOf[m][first] {
 			list := append(strings.Fields(kind), short[1:])
-			c := call{m, m.UNS, "grade"}
+			c := call{metal: m, name: m.UNS, why: "grade"}
 			enter(x.bags, bag(list), c)
 			enter(x.names, short[1:]+" "+kind, c)
 			enter(x.names, kind+" "+short[1:], c)
@@ -101,7 +112,7 @@ func (x *index) addShort(m *Metal, short string) {
 }
 
 func (x *index) addName(m *Metal, name, why string) {
-	c := call{m, name, why}
+	c := call{metal: m, name: name, why: why}
 	list := words(fold(name))
 	for _, w := range list {
 		x.known[w] = true
@@ -118,7 +129,7 @@ func (x *index) addName(m *Metal, name, why string) {
 
 func (x *index) addGrade(m *Metal, grade string) {
 	if grade != "" {
-		enter(x.grades, code(words(fold(grade))), call{m, grade, "grade"})
+		enter(x.grades, code(words(fold(grade))), call{metal: m, name: grade, why: "grade"})
 	}
 }
 

@@ -6,7 +6,7 @@ import "strings"
 // alloy, by their names in five languages, and what to call them in an answer.
 // The longest name found in a text says what the text is about.
 var others = []struct{ what, names string }{
-	{"silver plate, a thin coat of silver over another metal", "silver plate,silver plated,silver plating,silverplate,silver filled,versilbert,argent plated,plata chapada,argento placcato,silver coated"},
+	{"silver plate, a thin coat of silver over another metal", "silver plate,sterling plate,silver plated,silver plating,silverplate,silver filled,versilbert,argent plated,plata chapada,argento placcato,silver coated"},
 	{"gold plate, a thin coat of gold over another metal", "gold plate,gold plated,gold filled,rolled gold,vermeil,vergoldet,dore,dorado,chapado oro,placcato oro"},
 	{"a plated metal", "plated,plating,coated,clad,plaque or,nickel plated,chrome plated,copper plated,brass plated,vernickelt,verchromt,verkupfert,chapado,placcato"},
 	{"stainless steel", "stainless steel,stainless,inox,edelstahl,acier inoxydable,acero inoxidable,acciaio inox,acciaio inossidabile,rostfrei"},
@@ -19,7 +19,7 @@ var others = []struct{ what, names string }{
 	{"nickel", "nickel,niquel,nichel,nichelio,nickelblech"},
 	{"a nickel alloy", "constantan,nichrome"},
 	{"white gold, a gold alloy", "white gold,weissgold,or blanc,oro blanco,oro bianco"},
-	{"gold", "gold,golden,or,oro,goldblech,rose gold,yellow gold,rotgold,gelbgold"},
+	{"gold", "gold,golden,or jaune,or rose,or rouge,or fin,or massif,oro,goldblech,rose gold,yellow gold,rotgold,gelbgold"},
 	{"electrum, a gold alloy", "electrum,elektrum"},
 	{"platinum", "platinum,platin,platine,platino"},
 	{"palladium", "palladium,paladio,palladio"},
@@ -55,16 +55,18 @@ var others = []struct{ what, names string }{
 	{"uranium", "uranium,uran"},
 	{"damascus steel", "damascus,damascus steel,damast,damaststahl"},
 	{"mokume, layers of different metals", "mokume,mokume gane"},
-	{"a salt for the bath", "copper sulfate,copper sulphate,silver nitrate,copper nitrate,kupfersulfat,silbernitrat,sulfate de cuivre,nitrate d argent,sulfato de cobre,nitrato de plata,solfato di rame,nitrato di argento,copper chloride,silver chloride,verdigris"},
+	{"a salt, not a metal", "copper sulfate,copper sulphate,silver nitrate,copper nitrate,kupfersulfat,silbernitrat,sulfate de cuivre,nitrate d argent,sulfato de cobre,nitrato de plata,solfato di rame,nitrato di argento,copper chloride,silver chloride,verdigris"},
 	{"paint", "paint,gold paint,silver paint,bronze paint,copper paint,goldbronze,silberbronze,farbe,peinture,pintura,vernice,lack,lacquer,varnish"},
 	{"leaf, too thin to etch", "gold leaf,silver leaf,copper leaf,blattgold,blattsilber,feuille or,schlagmetall"},
-	{"a plastic", "plastic,acrylic,plexiglass,polycarbonate,nylon,pvc,abs,polystyrene,vinyl,kunststoff,plastique,plastico,plastica,epoxy,resin,resine,resina,harz,silicone,silikon,rubber,gummi"},
+	{"a plastic", "plastic,acrylic,plexiglass,polycarbonate,nylon,pvc,abs,polystyrene,vinyl,kunststoff,plastique,plastico,plastica,epoxy,resin,resine,resina,harz,silicone,silikon"},
+	{"rubber", "rubber,gummi,caoutchouc,goma,gomma"},
 	{"glass", "glass,glas,verre,vidrio,vetro"},
-	{"wood", "wood,holz,bois,madera,legno,plywood,mdf,oak,maple,birch,linoleum,lino"},
+	{"wood", "wood,holz,bois,madera,legno,plywood,mdf,oak,maple,birch"},
+	{"linoleum", "linoleum,lino"},
 	{"stone", "stone,stein,pierre,piedra,pietra,marble,granite,slate,agate,schiefer,marmor"},
 	{"leather", "leather,leder,cuir,cuero,cuoio"},
 	{"paper", "paper,papier,papel,carta,cardboard"},
-	{"fabric", "cotton,wool,silk,linen,felt,baumwolle,coton,algodon,cotone"},
+	{"cloth", "cotton,wool,silk,linen,felt,baumwolle,coton,algodon,cotone"},
 	{"ceramic", "ceramic,ceramics,porcelain,keramik,porzellan,ceramique"},
 }
 

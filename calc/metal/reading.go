@@ -27,8 +27,11 @@ type Unknown struct {
 }
 
 func (e *Unknown) Error() string {
-	if e.What == "" {
+	switch {
+	case e.What == "":
 		return quote(e.Typed) + " is no metal known here"
+	case strings.EqualFold(strings.TrimSpace(e.Typed), e.What):
+		return quote(e.Typed) + " is not etched on this bench"
 	}
 	return quote(e.Typed) + " is " + e.What + ", which this bench doesn't etch"
 }
@@ -81,7 +84,7 @@ func (x *index) look(text string) (calls []call, mixture *Metal, err error) {
 	}
 	folded := fold(text)
 	list := words(folded)
-	if len(list) == 0 {
+	if len(list) == 0 || len(list) > mostWords {
 		return nil, nil, &Unknown{Typed: text}
 	}
 	bare := withoutShapes(list)
@@ -122,7 +125,10 @@ func (x *index) called(list, bare []string) []call {
 			return calls
 		}
 	}
-	return x.within(bare)
+	if calls := x.within(bare); calls != nil {
+		return calls
+	}
+	return x.within(list)
 }
 
 // corrected is called with misspelt words corrected. Of several corrections the
@@ -176,6 +182,10 @@ func (x *index) graded(list []string) []call {
 	}
 	key := code(list)
 	calls := x.grades[key]
+	if named && calls == nil {
+		key = "c" + key // "CDA 360"
+		calls = x.grades[key]
+	}
 	switch {
 	case calls == nil:
 		return nil
@@ -197,34 +207,47 @@ func (x *index) graded(list []string) []call {
 }
 
 // within finds a name or grade that stands among words which all belong to the
-// same metal: its other names' words, or the word for its family. The longest
-// stretch that names one decides.
+// same metal: words of its names, or more names and grades. The longest stretch
+// that names one decides, of equals a grade.
 func (x *index) within(list []string) []call {
 	for n := len(list) - 1; n > 0; n-- {
+		var named []call
 		for at := 0; at+n <= len(list); at++ {
 			var own []call
 			for _, c := range x.inOrder(list[at : at+n]) {
 				if x.belong(c.metal, list[:at]) && x.belong(c.metal, list[at+n:]) {
+					c.amid = true
 					own = append(own, c)
 				}
 			}
-			if own != nil {
-				return own
+			if own != nil && (named == nil || named[0].why != "grade" && own[0].why == "grade") {
+				named = own
 			}
+		}
+		if named != nil {
+			return named
 		}
 	}
 	return nil
 }
 
-// belong says that words occur in a metal's names.
+// belong says that words occur in a metal's names, or are more names or grades
+// of it ("C26000 / CW505L").
 func (x *index) belong(m *Metal, list []string) bool {
-	for _, w := range list {
-		if !x.wordsOf[m][w] && !shapes[w] {
-			return false
+	fits := make([]bool, len(list)+1) // the words up to there belong
+	fits[0] = true
+	for end := 1; end <= len(list); end++ {
+		fits[end] = fits[end-1] && x.wordsOf[m][list[end-1]]
+		for at := 0; at < end && !fits[end]; at++ {
+			fits[end] = fits[at] && slices.ContainsFunc(x.inOrder(list[at:end]), func(c call) bool { return c.metal == m })
 		}
 	}
-	return true
+	return fits[len(list)]
 }
+
+// guessable is how many letters another thing's name must have to be known when
+// misspelt: of shorter ones too many are a letter apart ("plátano", "platino").
+const guessable = 8
 
 // other says what else than a metal of this bench a text speaks of: the longest
 // name of such a thing in it, rightly spelt or nearly.
@@ -234,14 +257,13 @@ func (x *index) other(list []string) string {
 	}
 	for _, w := range list {
 		n := utf8.RuneCountInString(w)
-		if n < spellableAlone || x.known[w] {
+		if n < guessable-1 || x.known[w] || x.fixed[w] {
 			continue
 		}
-		for _, o := range others {
-			for name := range strings.SplitSeq(o.names, ",") {
-				if _, ok := slips(w, name, n); ok && utf8.RuneCountInString(name) >= spellableAlone {
-					return o.what
-				}
+		which := lettersOf(w)
+		for _, g := range x.guesses {
+			if which.apart(g.which) <= 1 && slips(w, g.word, n, g.n, 1) <= 1 {
+				return x.others[g.word]
 			}
 		}
 	}

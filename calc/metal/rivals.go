@@ -39,11 +39,14 @@ var kin = []struct{ id, names, others string }{
 }
 
 // rivals are the other readings of what was called: metals of the same name or
-// grade, and those of a doubtful name.
+// grade, and those of a doubtful name, unless other words dispel the doubt.
 func rivals(calls []call) []Hit {
 	var list []Hit
 	for _, c := range calls[1:] {
 		list = append(list, hit(c))
+	}
+	if calls[0].amid {
+		return list
 	}
 	for _, d := range doubtful {
 		if d.id == calls[0].metal.ID && holds(d.names, calls[0].name) {
@@ -57,7 +60,7 @@ func rivals(calls []call) []Hit {
 func relatives(c call) []Hit {
 	var list []Hit
 	for _, k := range kin {
-		if k.id == c.metal.ID && holds(k.names, c.name) {
+		if !c.amid && k.id == c.metal.ID && holds(k.names, c.name) {
 			list = appendHits(list, k.others, "of the same family")
 		}
 	}

@@ -1,14 +1,14 @@
 package metal
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // withoutShapes drops the words that say in what form a metal comes or what is
 // to be done with it, and sizes; all of them if there is nothing else.
 func withoutShapes(list []string) []string {
-	silver := false
-	for _, w := range list {
-		silver = silver || w == "silver" || w == "sterling"
-	}
+	silver := slices.Contains(list, "sterling") || slices.Contains(list, "silver") && !slices.Contains(list, "nickel")
 	var kept []string
 	for i := 0; i < len(list); i++ {
 		w := list[i]
@@ -49,9 +49,9 @@ func sizeLength(list []string) int {
 func isSize(w string) bool {
 	figures := strings.TrimRight(w, "abcdefghijklmnopqrstuvwyz")
 	if figures == w {
-		return isNumber(strings.Replace(w, "x", "", 1)) && strings.Contains(w, "x")
+		return isNumber(strings.ReplaceAll(w, "x", "")) && strings.Contains(w, "x")
 	}
-	return sizes[w[len(figures):]] && isNumber(strings.Replace(figures, "x", "", 1))
+	return sizes[w[len(figures):]] && isNumber(strings.ReplaceAll(figures, "x", ""))
 }
 
 // withoutTail drops the form that German joins to a metal ("Neusilberblech").

@@ -1,6 +1,7 @@
 package metal
 
 import (
+	"math/bits"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -8,8 +9,9 @@ import (
 	"github.com/agnivade/levenshtein"
 )
 
-// A word under six letters is taken as it stands, or for one of these four, a
-// letter away; in a phrase that is otherwise right, five letters are enough.
+// How far a word may be from what was meant. One under six letters is taken as
+// it stands, or for one of the staples, a letter away; beside other words that
+// are right, five letters are enough.
 const (
 	spellableAlone  = 6
 	spellableAmong  = 5
@@ -19,31 +21,56 @@ const (
 	mostCorrections = 2 // words of a phrase that are corrected at once
 )
 
-var staples = []string{"brass", "copper", "bronze", "silver"}
+var staples = set("brass copper bronze silver")
 
-// spellable is the list of words that a misspelt one is compared with, in the
-// catalogue's order: long words of names, and names run together.
-func (x *index) spellable() []string {
-	var list []string
+// spellable is a word that a misspelt one is compared with.
+type spellable struct {
+	word   string
+	n      int     // letters
+	which  letters // to see at a glance that a word is too far off
+	staple bool
+	run    bool // a name of several words run together
+}
+
+// letters is a set of the letters a to z.
+type letters uint32
+
+func lettersOf(w string) (l letters) {
+	for i := range len(w) {
+		if c := w[i] - 'a'; c < 26 {
+			l |= 1 << c
+		}
+	}
+	return l
+}
+
+// apart is how many slips it takes at least to turn words of these letters into
+// each other: one for each letter that only the one or only the other has.
+func (l letters) apart(other letters) int {
+	return max(bits.OnesCount32(uint32(l&^other)), bits.OnesCount32(uint32(other&^l)))
+}
+
+// addSpellable enters the staples, the long words of names and Spanish brass,
+// which the French write longer, and names run together, in the catalogue's
+// order.
+func (x *index) addSpellable() {
 	had := map[string]bool{}
-	take := func(w string) {
-		if utf8.RuneCountInString(w) >= spellableAlone && !isNumber(w) && !strings.ContainsAny(w, "0123456789") && !had[w] {
-			had[w] = true
-			list = append(list, w)
+	take := func(w string, run bool) {
+		n := utf8.RuneCountInString(w)
+		if had[w] || n < spellableAlone && !staples[w] && w != "laton" || strings.ContainsAny(w, "0123456789") {
+			return
+		}
+		had[w] = true
+		x.vocabulary = append(x.vocabulary, spellable{w, n, lettersOf(w), staples[w], run})
+	}
+	for _, w := range x.wholes {
+		for one := range strings.FieldsSeq(w.folded) {
+			take(one, false)
 		}
 	}
-	take("copper")
-	list = append(list, "brass")
-	for m := range All() {
-		for _, name := range append([]string{m.Name}, slices.Concat(m.Names[:]...)...) {
-			w := words(fold(name))
-			for _, one := range w {
-				take(one)
-			}
-			take(strings.Join(w, ""))
-		}
+	for _, w := range x.wholes {
+		take(strings.ReplaceAll(w.folded, " ", ""), true)
 	}
-	return list
 }
 
 // spelling is a word that may have been meant, and how many slips away it is.
@@ -56,44 +83,42 @@ type spelling struct {
 // vocabulary's order among equals; alone says that the word is all there is.
 func (x *index) spellings(word string, alone bool) []spelling {
 	n := utf8.RuneCountInString(word)
-	if x.known[word] || strings.ContainsAny(word, "0123456789") {
+	if x.fixed[word] || strings.ContainsAny(word, "0123456789") {
 		return nil
 	}
+	short := n < spellableAmong || alone && n < spellableAlone
+	which := lettersOf(word)
 	var near []spelling
 	for _, v := range x.vocabulary {
-		staple := slices.Contains(staples, v)
-		if !staple && (n < spellableAmong || alone && n < spellableAlone) {
+		allowed := 1
+		if min(n, v.n) >= twoSlipsFrom && !v.run {
+			allowed = 2
+		}
+		if short && !v.staple || which.apart(v.which) > allowed || word == v.word {
 			continue
 		}
-		if d, ok := slips(word, v, n); ok {
-			near = append(near, spelling{v, d})
+		if d := slips(word, v.word, n, v.n, allowed); d <= allowed {
+			near = append(near, spelling{v.word, d})
 		}
 	}
 	slices.SortStableFunc(near, func(a, b spelling) int { return a.slips - b.slips })
 	return near[:min(len(near), mostSpellings)]
 }
 
-// slips counts letters wrong, missing or too many between a word of n letters
-// and one of the vocabulary, two neighbours swapped as one; ok says that they
-// are few enough for words of that length. The first letter is right: that
-// keeps grass from being brass.
-func slips(word, v string, n int) (d int, ok bool) {
-	m := utf8.RuneCountInString(v)
-	allowed := 1
-	if min(n, m) >= twoSlipsFrom {
-		allowed = 2
+// slips counts letters wrong, missing or too many between two words of n and m
+// letters, two neighbours swapped as one; words that are further apart than
+// allowed count as allowed + 1. The first letter is right in all but long words:
+// that keeps grass from being brass.
+func slips(a, b string, n, m, allowed int) int {
+	switch {
+	case m-n > allowed || n-m > allowed:
+		return allowed + 1
+	case swapped(a, b):
+		return 1
+	case a[0] != b[0] && n < anyFirstLetter:
+		return allowed + 1
 	}
-	if m-n > allowed || n-m > allowed {
-		return 0, false
-	}
-	if word[0] != v[0] && n < anyFirstLetter && !swapped(word, v) {
-		return 0, false
-	}
-	if swapped(word, v) {
-		return 1, true
-	}
-	d = levenshtein.ComputeDistance(word, v)
-	return d, d <= allowed
+	return min(levenshtein.ComputeDistance(a, b), allowed+1)
 }
 
 // swapped says that two words differ by two neighbouring letters changing
@@ -109,37 +134,37 @@ func swapped(a, b string) bool {
 	return i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
 }
 
-// corrections yields a list of words with up to mostCorrections of them
-// corrected, and how many slips that forgives. Every word that is not known
-// must be corrected for a phrase to be one.
+// corrections tries a list of words with up to mostCorrections of them
+// corrected, and says how many slips that forgives. A word of no name must be
+// corrected; a word of one may be, since names are mixed ("sterling silber").
 func (x *index) corrections(list []string, try func(corrected []string, slips int)) {
 	options := make([][]spelling, len(list))
-	unknown := 0
 	for i, w := range list {
-		if x.known[w] || isNumber(w) {
-			continue
+		if x.known[w] || x.fixed[w] || isNumber(w) {
+			options[i] = []spelling{{w, 0}}
 		}
-		unknown++
-		options[i] = x.spellings(w, len(list) == 1)
-		if len(options[i]) == 0 || unknown > mostCorrections {
+		options[i] = append(options[i], x.spellings(w, len(list) == 1)...)
+		if len(options[i]) == 0 {
 			return
 		}
 	}
-	if unknown == 0 {
-		return
-	}
-	var walk func(at, forgiven int, chosen []string)
-	walk = func(at, forgiven int, chosen []string) {
+	chosen := make([]string, len(list))
+	var walk func(at, corrected, forgiven int)
+	walk = func(at, corrected, forgiven int) {
 		if at == len(list) {
-			try(chosen, forgiven)
+			if corrected > 0 {
+				try(chosen, forgiven)
+			}
 			return
-		}
-		if options[at] == nil {
-			walk(at+1, forgiven, append(chosen, list[at]))
 		}
 		for _, o := range options[at] {
-			walk(at+1, forgiven+o.slips, append(chosen, o.word))
+			chosen[at] = o.word
+			if o.slips == 0 {
+				walk(at+1, corrected, forgiven)
+			} else if corrected < mostCorrections {
+				walk(at+1, corrected+1, forgiven+o.slips)
+			}
 		}
 	}
-	walk(0, 0, make([]string, 0, len(list)))
+	walk(0, 0, 0)
 }
