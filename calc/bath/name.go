@@ -3,13 +3,15 @@ package bath
 import (
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/agnivade/levenshtein"
 )
 
 // A name is read in three steps: it is folded to small plain letters and
 // figures, words that change the form or nothing are taken out, and what is
-// left is looked for among the names below, which are folded likewise.
+// left is looked for among the names below, which are folded likewise: as it
+// stands, else a few edits off.
 
 // names are what people call each salt: English, German, French, Spanish,
 // Italian, Portuguese, Dutch; formulas. From memory.
@@ -61,10 +63,10 @@ func FindSalt(text string) (*Salt, error) {
 		return nil, UnknownSalt
 	}
 	sought, dry := read(text)
-	if slices.ContainsFunc(strangers[:], func(part string) bool { return strings.Contains(sought, part) }) {
-		return nil, UnknownSalt
+	salt, exact := folded().exact[sought]
+	if !exact {
+		salt = nearest(sought)
 	}
-	salt := nearest(sought)
 	switch {
 	case salt == nil:
 		return nil, UnknownSalt
@@ -75,23 +77,50 @@ func FindSalt(text string) (*Salt, error) {
 }
 
 // nearest is the salt with the name the fewest edits away, nil if all are too
-// far.
+// far or it is the name of a stranger.
 func nearest(sought string) *Salt {
+	if slices.ContainsFunc(strangers[:], func(part string) bool { return strings.Contains(sought, part) }) {
+		return nil
+	}
 	var best *Salt
 	least := allowed(sought) + 1
-	for _, row := range names {
-		for _, name := range row.names {
-			name, _ := read(name)
-			if d := len(name) - len(sought); d >= least || -d >= least {
-				continue
-			}
-			if edits := levenshtein.ComputeDistance(name, sought); edits < least {
-				best, least = row.salt, edits
-			}
+	for _, n := range folded().list {
+		if d := len(n.name) - len(sought); d >= least || -d >= least {
+			continue
+		}
+		if edits := levenshtein.ComputeDistance(n.name, sought); edits < least {
+			best, least = n.salt, edits
 		}
 	}
 	return best
 }
+
+// foldedName is a name as it is compared.
+type foldedName struct {
+	name string
+	salt *Salt
+}
+
+// foldedNames are all of them, in the order above and by themselves.
+type foldedNames struct {
+	list  []foldedName
+	exact map[string]*Salt
+}
+
+// folded folds the names, once: it takes longer than to find one among them.
+var folded = sync.OnceValue(func() foldedNames {
+	f := foldedNames{exact: map[string]*Salt{}}
+	for _, row := range names {
+		for _, name := range row.names {
+			name, _ := read(name)
+			if _, had := f.exact[name]; !had {
+				f.exact[name] = row.salt
+				f.list = append(f.list, foldedName{name, row.salt})
+			}
+		}
+	}
+	return f
+})
 
 // allowed is how many edits a folded name may be off. A short one is too soon
 // another word.

@@ -131,3 +131,13 @@ func FuzzFindSalt(f *testing.F) {
 		}
 	})
 }
+
+func BenchmarkFindSalt(b *testing.B) {
+	for _, name := range []string{"copper sulfate", "Höllenstein", "salt", "coper sulfat", "xyzzy"} {
+		b.Run(name, func(b *testing.B) {
+			for b.Loop() {
+				_, _ = FindSalt(name)
+			}
+		})
+	}
+}
