@@ -21,7 +21,7 @@
 // # What is not known
 //
 // Tables go from 0 to 100 C. What is read past the last row of one is said by
-// Solution.Outside; what can't be read is absent. Mixing takes its heat from
+// Solution.Outside and SaturationOutside; what can't be read is absent. Mixing takes its heat from
 // nowhere, impurities change nothing, and a bath that has etched brass or
 // sterling is no longer a solution of one salt: none of this is for it.
 package bath

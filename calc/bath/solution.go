@@ -173,22 +173,34 @@ func (s Solution) undissolved() float64 { return s.Strength - s.Liquid().Strengt
 // water is the water in the liquid but for what the salt as named brings, kg/m3.
 func (s Solution) water() float64 { return s.Density() * (1 - s.fraction()) }
 
-// Outside lists, as clauses, the figures that were read past the end of a
-// table or of what is known of them; empty for most baths.
+// past ends a clause about a figure that was read past the end of its table.
+const past = " is carried straight on past the last row of its table"
+
+// Outside lists, as clauses, the figures of this bath that were read past the
+// end of a table or of what is known of them; empty for most baths.
 func (s Solution) Outside() []string {
 	var clauses []string
-	salt := s.Salt
-	switch past := " is carried straight on past the last row of its table"; {
-	case salt.density.beyond(s.Anhydrous):
+	if s.Salt.density.beyond(s.Anhydrous) {
 		clauses = append(clauses, "the density"+past)
-	case salt.density.beyond(salt.solubility.at(s.Temperature)):
-		clauses = append(clauses, "the density of a saturated bath, and so the share of saturation,"+past)
 	}
-	if _, ok := s.Conductivity(); ok && salt.conduction.beyond(s.Anhydrous) {
-		clauses = append(clauses, "the conductivity is carried straight on past the last row of its table")
+	if _, ok := s.Conductivity(); ok && s.Salt.conduction.beyond(s.Anhydrous) {
+		clauses = append(clauses, "the conductivity"+past)
 	}
-	if _, ok := s.Conductivity(); ok && salt.conduction.carried(s.Temperature) {
+	if _, ok := s.Conductivity(); ok && s.Salt.conduction.carried(s.Temperature) {
 		clauses = append(clauses, "the conductivity's change by temperature is known from 10 to 30 C only")
 	}
 	return clauses
+}
+
+// SaturationOutside is such a clause for whoever reckons from saturation: with a
+// strength said as a share of it, the bath itself rests on the density of a
+// saturated one. That of silver nitrate and of common salt lies past the last
+// row. There is none where Outside says already that the bath's own does.
+func (s Solution) SaturationOutside() (clause string, ok bool) {
+	salt := s.Salt
+	ok = salt.density.beyond(salt.solubility.at(s.Temperature)) && !salt.density.beyond(s.Anhydrous)
+	if ok {
+		clause = "the density of a saturated bath" + past
+	}
+	return clause, ok
 }

@@ -109,27 +109,33 @@ func TestAbsentAndRefused(t *testing.T) {
 // Which figures are read past the end of a table, and that it is said.
 func TestOutside(t *testing.T) {
 	for _, x := range []struct {
-		salt     *Salt
-		strength quantity.Quantity
-		celsius  float64
-		clauses  int
-		conducts bool
+		salt      *Salt
+		strength  quantity.Quantity
+		celsius   float64
+		clauses   int
+		saturated bool // the saturated bath's density is, and not this one's
+		conducts  bool
 	}{
-		{CopperSulfate, say(200, quantity.Density), 20, 0, true},
-		{CopperSulfate, say(1, quantity.Saturation), 20, 0, false},       // 16.7 %; the density's last row is 18 %, the conductivity's 15 %
-		{CopperSulfateAnhydrous, say(0.16, quantity.Share), 20, 1, true}, // between 15 and 16.5 %
-		{CopperSulfate, say(1, quantity.Saturation), 30, 1, false},       // 19.3 %
-		{CopperSulfate, say(200, quantity.Density), 31, 2, true},         // a saturated bath has 19.6 %, and it is warmer than 30 C
-		{CopperSulfate, say(100, quantity.Density), 5, 1, true},          // colder than 10 C
-		{SilverNitrate, say(20, quantity.Density), 20, 1, true},          // a saturated bath has 67.8 %; the last row is 40 %
-		{SilverNitrate, say(0.42, quantity.Share), 20, 2, true},          // past both last rows
-		{SilverNitrate, say(0.5, quantity.Share), 20, 1, false},          // past 44 %
-		{CommonSalt, say(0.264, quantity.Share), 20, 2, true},            // past 26 and 25 %
-		{CommonSalt, say(0.2, quantity.Share), 20, 1, true},              // only a saturated bath is past 26 %
+		{CopperSulfate, say(200, quantity.Density), 20, 0, false, true},
+		{CopperSulfate, say(1, quantity.Saturation), 20, 0, false, false},       // 16.7 %; the density's last row is 18 %, the conductivity's 15 %
+		{CopperSulfate, say(0.5, quantity.Saturation), 24, 0, false, true},      // 17.7 %
+		{CopperSulfate, say(0.5, quantity.Saturation), 26, 0, true, true},       // 18.3 %
+		{CopperSulfateAnhydrous, say(0.16, quantity.Share), 20, 1, false, true}, // between 15 and 16.5 %
+		{CopperSulfate, say(1, quantity.Saturation), 30, 1, false, false},       // 19.3 %
+		{CopperSulfate, say(200, quantity.Density), 31, 1, true, true},          // a saturated bath has 19.6 %; and it is warmer than 30 C
+		{CopperSulfate, say(100, quantity.Density), 5, 1, false, true},          // colder than 10 C
+		{SilverNitrate, say(20, quantity.Density), 20, 0, true, true},           // a saturated bath has 67.8 %; the last row is 40 %
+		{SilverNitrate, say(0.42, quantity.Share), 20, 2, false, true},          // past both last rows
+		{SilverNitrate, say(0.5, quantity.Share), 20, 1, false, false},          // past 44 %
+		{CommonSalt, say(0.264, quantity.Share), 20, 2, false, true},            // past 26 and 25 %
+		{CommonSalt, say(0.2, quantity.Share), 20, 0, true, true},               // only a saturated bath is past 26 %
 	} {
 		s := solution(t, x.salt, x.strength, x.celsius)
 		if got := s.Outside(); len(got) != x.clauses {
 			t.Errorf("%s %+v at %g C: %q, want %d", x.salt.Name, x.strength, x.celsius, got, x.clauses)
+		}
+		if clause, ok := s.SaturationOutside(); ok != x.saturated || ok != (clause != "") {
+			t.Errorf("%s %+v at %g C: %q of its saturation, %v", x.salt.Name, x.strength, x.celsius, clause, ok)
 		}
 		if siemens, ok := s.Conductivity(); ok != x.conducts || ok != (siemens > 0) {
 			t.Errorf("%s %+v at %g C conducts %g, %v", x.salt.Name, x.strength, x.celsius, siemens, ok)

@@ -81,7 +81,7 @@ func TestCautionsFitTheCard(t *testing.T) {
 		{"metal": "sterling", "salt": "common salt"}, {"metal": "CuNi18Zn19Pb1", "density": "60", "depth": "1"},
 		{"metal": "bronze", "density": "600", "depth": "1"}, {"metal": "silver clay"},
 		{"salt": "copper sulfate", "strength": "500", "volume": "1", "coldest": "0"},
-		{"salt": "silver nitrate", "strength": "150"}, {"salt": "common salt", "strength": "100"},
+		{"salt": "silver nitrate", "strength": "20 % sat"}, {"salt": "common salt", "strength": "100"},
 	} {
 		for _, c := range ask(fields).Cautions {
 			raised[c.Code] = true
@@ -97,6 +97,20 @@ func TestCautionsFitTheCard(t *testing.T) {
 		"beryllium", "nickel", "lead", "porous", "silver-nitrate", "copper-sulfate", "common-salt"} {
 		if !raised[code] {
 			t.Errorf("%s was never raised", code)
+		}
+	}
+}
+
+// A share of saturation rests on the saturated bath's density, which silver
+// nitrate's table does not reach; the same bath in g/L does not.
+func TestOutsideTable(t *testing.T) {
+	for strength, raised := range map[string]bool{"20 % sat": true, "20": false, "300": false} {
+		got := false
+		for _, c := range ask(map[string]string{"salt": "silver nitrate", "strength": strength}).Cautions {
+			got = got || c.Code == "outside-table"
+		}
+		if got != raised {
+			t.Errorf("silver nitrate, %s: outside-table is raised: %v", strength, got)
 		}
 	}
 }

@@ -165,7 +165,19 @@ func (b *bench) answerSolution() {
 		b.put("conductivity", siemens)
 	}
 	m.over = m.solution.In(quantity.Saturation) > 1
-	m.outside = m.solution.Outside()
+	m.outside = b.outsideTables()
+}
+
+// outsideTables says what of the bath was read past the end of a table: of a
+// saturated one too, where the strength is a share of it.
+func (b *bench) outsideTables() []string {
+	clauses := b.mix.solution.Outside()
+	if strength := b.sheet.Value("strength"); strength.State == field.Given && strength.Q.Kind == quantity.Saturation {
+		if clause, ok := b.mix.solution.SaturationOutside(); ok {
+			clauses = append(clauses, clause)
+		}
+	}
+	return clauses
 }
 
 // answerCold answers what the cold does.
