@@ -2,6 +2,7 @@ package metal
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -342,21 +343,18 @@ func (c composition) resolve(text string) ([]call, *Metal, error) {
 
 // nearest is the catalogue's metal whose every share is near; of several the
 // nearest to a tenth of a per cent, of equals the first. Fired clay is not
-// meant by a composition.
+// meant by a composition, nor a metal without the poison that was typed.
 func nearest(parts []Part) *Metal {
 	var best *Metal
 	least := math.Inf(1)
 	typed := Metal{Composition: parts}
 	for m := range All() {
-		if m.Family == Clay {
+		if m.Family == Clay || typed.poisonMissing(m) {
 			continue
 		}
 		var most float64
-		for _, p := range parts {
-			most = math.Max(most, math.Abs(p.Share-m.Share(p.Symbol)))
-		}
-		for _, p := range m.Composition {
-			most = math.Max(most, math.Abs(p.Share-typed.Share(p.Symbol)))
+		for _, p := range slices.Concat(parts, m.Composition) {
+			most = math.Max(most, math.Abs(typed.Share(p.Symbol)-m.Share(p.Symbol)))
 		}
 		if rounded := math.Round(most * 1000); most <= near && rounded < least {
 			best, least = m, rounded
@@ -364,6 +362,20 @@ func nearest(parts []Part) *Metal {
 	}
 	return best
 }
+
+// poisonMissing says that a metal is warned of for an element that another has
+// none of: any beryllium, lead and nickel from a thousandth.
+func (m *Metal) poisonMissing(in *Metal) bool {
+	for _, p := range poisons {
+		if share := m.Share(p.Symbol); share > 0 && share >= p.Share && in.Share(p.Symbol) == 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// poisons are the elements that are warned of, and from which share on.
+var poisons = [...]Part{{"Be", 0}, {"Pb", 0.001}, {"Ni", 0.001}}
 
 // mostly names a mixture by the element it holds most of.
 func mostly(parts []Part) string {

@@ -2,13 +2,16 @@ package metal
 
 import "strings"
 
+// plated is what a metal under another is, whichever the two are.
+const plated = "a plated metal"
+
 // others are materials and things people ask about that are no copper or silver
 // alloy, by their names in five languages, and what to call them in an answer.
 // The longest name found in a text says what the text is about.
 var others = []struct{ what, names string }{
 	{"silver plate, a thin coat of silver over another metal", "silver plate,sterling plate,silver plated,silver plating,silverplate,silver filled,versilbert,argent plated,plata chapada,argento placcato,silver coated"},
 	{"gold plate, a thin coat of gold over another metal", "gold plate,gold plated,gold filled,rolled gold,vermeil,vergoldet,dore,dorado,chapado oro,placcato oro"},
-	{"a plated metal", "plated,plating,coated,clad,plaque or,nickel plated,chrome plated,copper plated,brass plated,vernickelt,verchromt,verkupfert,chapado,placcato"},
+	{plated, "plated,plating,coated,clad,plaque or,nickel plated,chrome plated,copper plated,brass plated,vernickelt,verchromt,verkupfert,chapado,placcato"},
 	{"stainless steel", "stainless steel,stainless,inox,edelstahl,acier inoxydable,acero inoxidable,acciaio inox,acciaio inossidabile,rostfrei"},
 	{"galvanised steel", "galvanised steel,galvanized steel,galvanised,galvanized,verzinkt"},
 	{"steel", "steel,mild steel,carbon steel,tool steel,spring steel,stahl,stahlblech,acier,acero,acciaio"},

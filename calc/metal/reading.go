@@ -270,13 +270,27 @@ func (x *index) other(list []string) string {
 	return ""
 }
 
+// otherIn is other's for words rightly spelt. A single word that stands beside a
+// metal's says nothing of the two: "steel brass" is anybody's guess.
 func (x *index) otherIn(list []string) string {
 	for n := min(x.longestOther, len(list)); n > 0; n-- {
 		for at := 0; at+n <= len(list); at++ {
-			if what := x.others[strings.Join(list[at:at+n], " ")]; what != "" {
+			what := x.others[strings.Join(list[at:at+n], " ")]
+			if what != "" && (n > 1 || what == plated || !x.metalBeside(list, at)) {
 				return what
 			}
 		}
 	}
 	return ""
+}
+
+// metalBeside says that another word of a list than the one there is a metal's.
+func (x *index) metalBeside(list []string, there int) bool {
+	for i, w := range list {
+		_, element := elementNamed(w)
+		if i != there && w != list[there] && (element || familyWords[w] != "" || len(x.others[w]) > 0) {
+			return true
+		}
+	}
+	return false
 }

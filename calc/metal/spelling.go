@@ -19,6 +19,7 @@ const (
 	anyFirstLetter  = 8 // letters from which the first may be the slip
 	mostSpellings   = 4 // of one word that are tried
 	mostCorrections = 2 // words of a phrase that are corrected at once
+	longestMisspelt = 6 // words of a phrase of which some are
 )
 
 var staples = set("brass copper bronze silver")
@@ -138,6 +139,9 @@ func swapped(a, b string) bool {
 // corrected, and says how many slips that forgives. A word of no name must be
 // corrected; a word of one may be, since names are mixed ("sterling silber").
 func (x *index) corrections(list []string, try func(corrected []string, slips int)) {
+	if len(list) > longestMisspelt {
+		return
+	}
 	options := make([][]spelling, len(list))
 	for i, w := range list {
 		if x.known[w] || x.fixed[w] || isNumber(w) {
