@@ -1,0 +1,267 @@
+package pagetest
+
+import (
+	"fmt"
+	"math"
+	"os"
+	"strings"
+	"testing"
+	"time"
+
+	"saltbite/build/engine"
+)
+
+// sizes are those of a tablet either way round and of a phone.
+var sizes = [][2]int{{1024, 768}, {768, 1024}, {390, 844}}
+
+// controls are what a finger may be on while the answer comes.
+const controls = `.sheet input, .sheet select, .sheet button, .sheet summary, .head button, .head input`
+
+// rectangles are where the controls stand on the sheet, however far it is
+// scrolled, in tenths of a pixel.
+const rectangles = `return [...document.querySelectorAll(arguments[0])].filter((e) => e.checkVisibility()).map((e) => {
+	const r = e.getBoundingClientRect()
+	let down = r.y
+	for (let around = e.parentElement; around; around = around.parentElement) down += around.scrollTop
+	const name = e.id || e.dataset.unit || e.dataset.seek || e.closest('[data-part]')?.dataset.part || e.name
+	return e.localName + ' ' + name + ' ' + [r.x, down, r.width, r.height].map((n) => Math.round(n * 10)).join(' ')
+})`
+
+// typed is a job typed key by key, with mistakes on the way: each step shows an
+// error, a caution or an answer that was not there before.
+var typed = []struct{ field, keys string }{
+	{"metal", "brasss"}, {"metal", engine.Backspace}, {"width", "60"}, {"height", "40x"}, {"height", engine.Backspace},
+	{"open", "400"}, {"open", engine.Backspace}, {"depth", "0,234"}, {"density", "300"}, {"salt", "copper sulf"},
+	{"strength", "900"}, {"volume", "1,234"}, {"pieces", "1.5"}, {"current", "3"},
+}
+
+// shiftLimit is the sum of layout shifts that is called good (web.dev, Cumulative
+// Layout Shift). The figures in the answer's pane may make room for each other;
+// nothing that a finger is on may move at all.
+const shiftLimit = 0.1
+
+// watchShifts notes each shift of the layout and whether a control was in it.
+const watchShifts = `window.shifts = []
+	if (window.PerformanceObserver?.supportedEntryTypes?.includes('layout-shift')) new PerformanceObserver((list) => {
+		for (const entry of list.getEntries()) {
+			const moved = entry.sources.map(({ node }) => node).filter(Boolean)
+			window.shifts.push({ value: entry.value, nodes: moved.map((n) => n.id || n.className || n.nodeName).join(', '),
+				control: moved.some((n) => n.matches?.(arguments[0]) || n.querySelector?.(arguments[0])) })
+		}
+	}).observe({ type: 'layout-shift' })`
+
+type shift struct {
+	Value   float64
+	Nodes   string
+	Control bool
+}
+
+// nothingMoves holds every control in its place while a job is typed, and in
+// Chromium sums the shifts of layout too, those right after a key included.
+func nothingMoves(t *testing.T, p *page) {
+	for _, size := range sizes {
+		if err := p.SetWindow(size[0], size[1]); err != nil {
+			if size[0] < 500 { // a window has a least width: the narrow page is tried in a frame
+				continue
+			}
+			t.Fatal(err)
+		}
+		p.fresh()
+		p.ask(`for (const d of document.querySelectorAll('.part, .part .more')) d.open = true`)
+		p.settle()
+		p.ask(watchShifts, controls)
+		before := p.lines(rectangles, controls)
+		for _, step := range typed {
+			p.typeIn(step.field, step.keys)
+			p.settle()
+			after := p.lines(rectangles, controls)
+			if moved := difference(before, after); moved != "" {
+				t.Errorf("at %d by %d, typing %q into %s moved %s", size[0], size[1], step.keys, step.field, moved)
+				before = after
+			}
+		}
+		var shifts []shift
+		if err := p.ExecuteTo(&shifts, `return window.shifts`); err != nil {
+			t.Fatal(err)
+		}
+		sum := 0.0
+		for _, s := range shifts {
+			sum += s.Value
+			if s.Control {
+				t.Errorf("at %d by %d a control was in a shift of the layout of %.4f: %s", size[0], size[1], s.Value, s.Nodes)
+			}
+		}
+		if sum > shiftLimit {
+			t.Errorf("at %d by %d the layout shifted by %.3f in all: %+v", size[0], size[1], sum, shifts)
+		}
+	}
+	p.seesShifts()
+	if err := p.SetWindow(1024, 768); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// seesShifts fails if a shift that is made on purpose is not noted.
+func (p *page) seesShifts() {
+	p.Helper()
+	if p.Name != engine.Chromium {
+		return
+	}
+	p.ask(`window.shifts.length = 0; document.getElementById('sheet').style.marginTop = '90px'`)
+	p.settle()
+	if seen := p.ask(`return window.shifts.some((s) => s.control)`); seen != true {
+		p.Error("the sheet was pushed down, and no shift of the layout was noted")
+	}
+}
+
+// settle waits until what was typed is answered and painted.
+func (p *page) settle() {
+	p.Helper()
+	time.Sleep(120 * time.Millisecond)
+	if err := p.ExecuteAsync(nil, `const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done(true)))`); err != nil {
+		p.Fatal(err)
+	}
+}
+
+func (p *page) lines(script string, args ...any) []string {
+	p.Helper()
+	var lines []string
+	if err := p.ExecuteTo(&lines, script, args...); err != nil {
+		p.Fatal(err)
+	}
+	return lines
+}
+
+func difference(before, after []string) string {
+	if len(before) != len(after) {
+		return fmt.Sprintf("%d controls to %d", len(before), len(after))
+	}
+	for i := range before {
+		if before[i] != after[i] {
+			return before[i] + " to " + after[i]
+		}
+	}
+	return ""
+}
+
+// inFrame runs a script with the framed page's document as its first argument.
+func (p *page) inFrame(script string) any {
+	p.Helper()
+	return p.ask(`const page = document.getElementById('frame').contentDocument; ` + script)
+}
+
+// worksNarrow tries the page at 320 and 390 pixels, in a frame, because windows
+// don't get that narrow in every engine.
+func worksNarrow(t *testing.T, p *page) {
+	for _, width := range []int{320, 390} {
+		p.loadOnly(fmt.Sprintf("/frame?width=%d&height=700", width))
+		p.until(`document.getElementById('frame').contentDocument?.getElementById('sentence')?.textContent && !document.getElementById('frame').contentDocument.querySelector('.waiting')`)
+		p.inFrame(`for (const d of page.querySelectorAll('details')) d.open = true; page.getElementById('example').click()`)
+		p.until(`document.getElementById('frame').contentDocument.getElementById('sentence').textContent.includes('brass')`)
+		p.settle()
+		p.fits(width)
+		small := p.inFrame(`return [...page.querySelectorAll('button, select, summary, .sheet input[type=text], .switch label')]
+			.filter((e) => e.offsetParent && !e.closest('.list')).map((e) => [e.getBoundingClientRect(), e]).filter(([r]) => r.height < 47.5 || r.width < 44)
+			.map(([r, e]) => (e.id || e.className || e.localName) + ' ' + r.width.toFixed(0) + 'x' + r.height.toFixed(0)).join(', ')`)
+		if small != "" {
+			t.Errorf("at %d pixels these are too small for a gloved finger: %v", width, small)
+		}
+	}
+}
+
+// fits fails if the framed page is wider than its frame, or text in it is cut off.
+func (p *page) fits(width int) {
+	p.Helper()
+	var wide float64
+	if err := p.ExecuteTo(&wide, `const page = document.getElementById('frame').contentDocument; return page.documentElement.scrollWidth`); err != nil {
+		p.Fatal(err)
+	}
+	if wide > float64(width) {
+		p.Errorf("at %d pixels the page is %v wide: %v", width, wide, p.inFrame(
+			`const w = page.documentElement.clientWidth; return [...page.querySelectorAll('body *')].filter((e) => e.getBoundingClientRect().right > w + 1).slice(0, 5).map((e) => e.localName + '.' + e.className + '#' + e.id).join(', ')`))
+	}
+}
+
+// worksWithLargeText doubles the size of text, as a browser's own setting does.
+func worksWithLargeText(t *testing.T, p *page) {
+	p.loadOnly("/frame?width=768&height=900")
+	p.until(`document.getElementById('frame').contentDocument?.getElementById('sentence')?.textContent && !document.getElementById('frame').contentDocument.querySelector('.waiting')`)
+	var single, double float64
+	size := `const page = document.getElementById('frame').contentDocument; return parseFloat(page.defaultView.getComputedStyle(page.getElementById('metal')).fontSize)`
+	if err := p.ExecuteTo(&single, size); err != nil {
+		t.Fatal(err)
+	}
+	p.inFrame(`page.documentElement.style.fontSize = '200%'; page.getElementById('example').click()`)
+	p.settle()
+	if err := p.ExecuteTo(&double, size); err != nil {
+		t.Fatal(err)
+	}
+	if math.Abs(double-2*single) > 1 {
+		t.Errorf("text of %v pixels became %v when it was doubled", single, double)
+	}
+	p.fits(768)
+}
+
+// states are what the page looks like when axe looks at it.
+var states = []struct {
+	name string
+	make func(*page)
+}{
+	{"empty", func(*page) {}},
+	{"an ordinary job", func(p *page) {
+		p.click("#example")
+		p.answers("brass")
+	}},
+	{"mistakes and cautions", func(p *page) {
+		p.ask(`for (const d of document.querySelectorAll('details')) d.open = true`)
+		p.fill(map[string]string{"metal": "sterling", "area": "1,234", "depth": "a lot", "time": "60", "density": "200",
+			"salt": "copper sulfate", "strength": "900 g/L", "volume": "1"})
+		p.until(`document.querySelectorAll('[aria-invalid=true]').length > 1`)
+	}},
+	{"suggestions", func(p *page) {
+		p.typeIn("metal", "bras")
+		p.until(`document.getElementById('metal').ariaExpanded === 'true'`)
+	}},
+}
+
+// noViolation lets axe look at the page in each of its states, and once at a page
+// with a label taken away, to see that it looks.
+func noViolation(t *testing.T, p *page) {
+	source, err := os.ReadFile("../node_modules/axe-core/axe.min.js")
+	if os.IsNotExist(err) && os.Getenv("SALTBITE_SETUP") == "" {
+		t.Skip("there is no axe-core; npm ci in site/ brings it")
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, state := range states {
+		p.fresh()
+		state.make(p)
+		p.settle()
+		for _, violation := range p.violations(string(source)) {
+			t.Errorf("%s: %s", state.name, strings.TrimSpace(violation))
+		}
+	}
+	p.ask(`document.querySelector('label[for=metal]').remove()`)
+	if len(p.violations(string(source))) == 0 {
+		t.Error("a field lost its label, and axe saw nothing wrong")
+	}
+}
+
+// violations are what axe finds wrong, and what it asks a person to look at but
+// for contrasts over a picture.
+func (p *page) violations(axe string) []string {
+	p.Helper()
+	var found []string
+	err := p.ExecuteAsync(&found, axe+`;
+		const done = arguments[arguments.length - 1]
+		const why = (n) => n.target.join(' ') + ' (' + [...n.any, ...n.all, ...n.none][0]?.message + ')'
+		window.axe.run(document).then(
+			(r) => done(r.violations.concat(r.incomplete.filter((v) => v.id !== 'color-contrast'))
+				.map((v) => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 3).map(why).join('; '))),
+			(reason) => done(['axe failed: ' + reason]))`)
+	if err != nil {
+		p.Fatal(err)
+	}
+	return found
+}

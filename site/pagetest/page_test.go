@@ -1,0 +1,502 @@
+// Package pagetest holds the finished page to its promises in three browser
+// engines. It reads the site from the folder that SALTBITE_DIST names; the
+// build's test command makes it and names it.
+package pagetest
+
+import (
+	"encoding/json"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"saltbite/build/engine"
+	"saltbite/testdata"
+)
+
+// patience is how long the page may take to load its program on a busy machine.
+const patience = 20 * time.Second
+
+// checks are what is held to in every engine. Each starts on a freshly loaded
+// page with nothing kept.
+var checks = []struct {
+	name string
+	hold func(*testing.T, *page)
+}{
+	{"keyboard alone", keyboardAlone}, // first: in WebKitGTK a used mouse changes where Tab leads
+	{"empty first visit", emptyFirstVisit},
+	{"example", exampleFillsIn},
+	{"clearing is taken back", clearingIsTakenBack},
+	{"what was typed stands", typedStands},
+	{"seeking another", seekingAnother},
+	{"metal by any name", metalByAnyName},
+	{"units", unitsLeaveFilledFields},
+	{"mistakes", mistakesAtTheirFields},
+	{"kept over a reload", keptOverReload},
+	{"nothing moves", nothingMoves},
+	{"no request after load", noRequestAfterLoad},
+	{"narrow", worksNarrow},
+	{"large text", worksWithLargeText},
+	{"no violation", noViolation},
+	{"a worker that ends", workerThatEnds},
+	{"no worker", withoutWorker},
+	{"no storage", withoutStorage},
+	{"no WebAssembly", withoutWebAssembly},
+	{"no type for wasm", withoutType},
+	{"vectors", vectorsThroughItsAPI},
+	{"vectors from another origin", vectorsFromElsewhere},
+	{"silent console", silentConsole},
+}
+
+func TestPage(t *testing.T) {
+	s := serve(t)
+	for _, name := range engine.Names {
+		t.Run(name, func(t *testing.T) {
+			session := engine.ForTest(t, name, engine.Options{})
+			for _, c := range checks {
+				t.Run(c.name, func(t *testing.T) {
+					p := &page{t, session, s}
+					p.fresh()
+					c.hold(t, p)
+				})
+			}
+		})
+	}
+}
+
+// TestDark holds the dark scheme to its contrasts: an engine that can't change
+// the scheme while it runs is started anew.
+func TestDark(t *testing.T) {
+	s := serve(t)
+	for _, name := range engine.Names {
+		t.Run(name, func(t *testing.T) {
+			p := &page{t, engine.ForTest(t, name, engine.Options{Dark: true}), s}
+			p.fresh()
+			if dark := p.ask(`return matchMedia('(prefers-color-scheme: dark)').matches`); dark != true {
+				t.Fatal("the page is not dark")
+			}
+			noViolation(t, p)
+		})
+	}
+}
+
+// page is the page in a browser, and what a person does with it.
+type page struct {
+	*testing.T
+	*engine.Session
+	server *server
+}
+
+// fresh loads the page as a first visitor does.
+func (p *page) fresh() {
+	p.Helper()
+	p.load("/")
+	p.ask(`try { localStorage.clear() } catch {}`)
+	p.load("/")
+}
+
+// load loads the page and waits until the program answers.
+func (p *page) load(path string) {
+	p.Helper()
+	p.loadOnly(path)
+	p.until(`!document.querySelector('.waiting') && document.getElementById('sentence').textContent !== ''`)
+}
+
+func (p *page) loadOnly(path string) {
+	p.Helper()
+	if p.Name == engine.WebKit && !strings.HasPrefix(path, "/scripts") && !strings.HasPrefix(path, "/frame") {
+		path += map[bool]string{true: ",console", false: "?with=console"}[strings.Contains(path, "with=")]
+	}
+	p.server.requests()
+	if err := p.Navigate(p.server.URL + path); err != nil {
+		p.Fatal(err)
+	}
+}
+
+// ask runs the body of a function in the page.
+func (p *page) ask(script string, args ...any) any {
+	p.Helper()
+	result, err := p.Execute(script, args...)
+	if err != nil {
+		p.Fatal(err)
+	}
+	return result
+}
+
+// say is what a script in the page makes of it, as text.
+func (p *page) say(script string, args ...any) string {
+	p.Helper()
+	text, _ := p.ask(script, args...).(string)
+	return text
+}
+
+// until waits for an expression to hold in the page.
+func (p *page) until(expression string, args ...any) {
+	p.Helper()
+	if err := p.Wait(patience, expression, args...); err != nil {
+		p.Fatalf("%v; the sentence is %q, the console %s", err, p.sentence(), p.consoleNow())
+	}
+}
+
+func (p *page) consoleNow() string {
+	said, err := p.Console()
+	if err != nil {
+		return err.Error()
+	}
+	return strings.Join(said, " | ")
+}
+
+func (p *page) sentence() string {
+	p.Helper()
+	return p.say(`return document.getElementById('sentence')?.textContent`)
+}
+
+// typeIn types into a field as a person does, its part unfolded.
+func (p *page) typeIn(field, text string) {
+	p.Helper()
+	p.unfold(field)
+	e, err := p.Find("#" + field)
+	if err != nil {
+		p.Fatal(err)
+	}
+	if err := e.Type(text); err != nil {
+		p.Fatal(err)
+	}
+}
+
+func (p *page) unfold(field string) {
+	p.Helper()
+	p.ask(`for (let d = document.getElementById(arguments[0]).closest('details'); d; d = d.parentElement.closest('details')) d.open = true`, field)
+}
+
+// fill writes into fields at once, as autofill would.
+func (p *page) fill(fields map[string]string) {
+	p.Helper()
+	p.ask(`for (const [name, text] of Object.entries(arguments[0])) {
+		const control = document.getElementById(name)
+		control.value = text
+		control.dispatchEvent(new Event('input', { bubbles: true }))
+	}`, fields)
+}
+
+func (p *page) click(selector string) {
+	p.Helper()
+	e, err := p.Find(selector)
+	if err != nil {
+		p.Fatal(err)
+	}
+	if err := e.Click(); err != nil {
+		p.Fatal(err)
+	}
+}
+
+func (p *page) value(field string) string {
+	p.Helper()
+	return p.say(`return document.getElementById(arguments[0]).value`, field)
+}
+
+// answers waits until the sentence holds some words.
+func (p *page) answers(words ...string) {
+	p.Helper()
+	p.until(`arguments[0].every((w) => document.getElementById('sentence').textContent.includes(w))`, words)
+}
+
+// copperJob has an answer that is easy to check. From Faraday's law: 0.01 cm over
+// 10 cm2 at 8.96 g/cm3 (CRC Handbook, copper) is 0.896 g; over 63.546 g/mol
+// (IUPAC), times 2 x 96485 C/mol (CODATA), is 2721 C; over 0.3 A is 151.2 min.
+var copperJob = map[string]string{"metal": "copper", "metalDensity": "8.96", "area": "10", "depth": "0.1", "density": "30"}
+
+const copperTime = "2 h 31 min"
+
+// aboutCopperTime begins the time where the density is left to the catalogue:
+// sheet copper has 8.89 to 8.96 g/cm3 (CRC Handbook, UNS C11000), 150.0 to 151.2 min.
+const aboutCopperTime = "2 h 3"
+
+func emptyFirstVisit(t *testing.T, p *page) {
+	typed := p.ask(`return [...document.querySelectorAll('.sheet input[type=text]')].map((i) => i.value).join('')`)
+	if typed != "" {
+		t.Errorf("a first visit finds %q typed", typed)
+	}
+	if alarms := p.ask(`return document.querySelectorAll('[aria-invalid=true]').length`); alarms != 0.0 {
+		t.Errorf("a first visit finds %v mistakes", alarms)
+	}
+}
+
+func exampleFillsIn(t *testing.T, p *page) {
+	p.click("#example")
+	p.answers("brass", "0.25")
+	p.click("#clear") // which takes the example back
+	p.until(`document.getElementById('metal').value === ''`)
+}
+
+func clearingIsTakenBack(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.click("#clear")
+	p.until(`document.getElementById('metal').value === ''`)
+	p.click("#clear")
+	p.answers(copperTime)
+}
+
+func typedStands(t *testing.T, p *page) {
+	job := map[string]string{"metal": "Copper ", "area": "10", "depth": "0,1", "density": "30"}
+	for field, text := range job {
+		p.typeIn(field, text)
+	}
+	p.answers(aboutCopperTime)
+	for field, text := range job {
+		if got := p.value(field); got != text {
+			t.Errorf("typed %q into %s, and it holds %q", text, field, got)
+		}
+	}
+	if got := p.value("time"); got != "" {
+		t.Errorf("the time was left blank, and it holds %q", got)
+	}
+	found := p.say(`const row = document.getElementById('time').closest('.row'); return row.className + ': ' + row.querySelector('input').placeholder`)
+	if !strings.Contains(found, "found") || !strings.Contains(found, aboutCopperTime) {
+		t.Errorf("the time was found, and its row is %s", found)
+	}
+}
+
+func seekingAnother(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.click("[data-seek=depth]")
+	p.until(`document.getElementById('depth').value === '' && document.getElementById('depth').closest('.row').matches('.found')`)
+	if got := p.value("time"); got != copperTime {
+		t.Errorf("the found time was not written into its field: %q", got)
+	}
+	p.until(`document.getElementById('depth').placeholder === '0.0999 mm'`) // 151 of 151.2 min
+}
+
+func metalByAnyName(t *testing.T, p *page) {
+	p.typeIn("metal", "yelow bras")
+	p.until(`document.querySelectorAll('#metal-list [role=option]').length > 0 && document.getElementById('metal').ariaExpanded === 'true'`)
+	p.typeIn("metal", engine.ArrowDown)
+	p.until(`document.getElementById('metal').getAttribute('aria-activedescendant')`)
+	p.typeIn("metal", engine.Escape)
+	p.until(`document.getElementById('metal').ariaExpanded === 'false'`)
+	if got := p.value("metal"); got != "yelow bras" {
+		t.Errorf("Escape left %q", got)
+	}
+	p.typeIn("metal", engine.ArrowDown)
+	p.until(`document.getElementById('metal').ariaExpanded === 'true'`)
+	p.typeIn("metal", engine.ArrowDown+engine.Enter)
+	p.until(`document.getElementById('metal').value !== 'yelow bras'`)
+	if got := p.value("metal"); !strings.Contains(strings.ToLower(got), "brass") {
+		t.Errorf("the first suggestion for yelow bras is %q", got)
+	}
+}
+
+func unitsLeaveFilledFields(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	unit := func(field string) string {
+		return p.say(`return document.querySelector('[data-unit=' + arguments[0] + ']').value`, field)
+	}
+	p.ask(`document.querySelector('[name=units][value=us]').click()`)
+	p.until(`document.querySelector('[data-answer=removed] dd').textContent.endsWith('oz')`)
+	if got := unit("depth"); got != "mm" {
+		t.Errorf("a filled depth's unit became %s", got)
+	}
+	if got := unit("volume"); got != "qt" {
+		t.Errorf("a blank volume's unit is %s in US units", got)
+	}
+	p.answers(copperTime)
+	p.ask(`const s = document.querySelector('[data-unit=depth]'); s.value = 'in'; s.dispatchEvent(new Event('input', { bubbles: true })); s.dispatchEvent(new Event('change', { bubbles: true }))`)
+	p.until(`!document.getElementById('sentence').textContent.includes(arguments[0])`, copperTime)
+	p.fill(map[string]string{"depth": "0.1 mm"}) // says its own unit: the control's does not count
+	p.answers(copperTime)
+}
+
+func mistakesAtTheirFields(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.fill(map[string]string{"depth": "a lot"})
+	p.until(`document.getElementById('depth').ariaInvalid === 'true'`)
+	said := p.say(`return document.getElementById('depth').getAttribute('aria-describedby').split(' ').map((id) => document.getElementById(id).textContent).join(' ')`)
+	if !strings.Contains(said, "a lot") {
+		t.Errorf("the mistake in the depth is said to be %q", said)
+	}
+	p.fill(map[string]string{"depth": ""})
+	p.until(`document.getElementById('depth').ariaInvalid !== 'true'`)
+	p.fill(map[string]string{"density": ""})
+	p.until(`document.querySelector('.row.needed')`)
+	if invalid := p.ask(`return document.querySelectorAll('[aria-invalid=true]').length`); invalid != 0.0 {
+		t.Error("what is only missing is called a mistake")
+	}
+}
+
+func keptOverReload(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.ask(`const s = document.querySelector('[data-unit=volume]'); s.value = 'gal'; s.dispatchEvent(new Event('input', { bubbles: true })); s.dispatchEvent(new Event('change', { bubbles: true }))`)
+	p.answers(copperTime)
+	p.load("/")
+	p.answers(copperTime)
+	for field, text := range copperJob {
+		if got := p.value(field); got != text {
+			t.Errorf("%s was %q before a reload and is %q after it", field, text, got)
+		}
+	}
+	if got := p.say(`return document.querySelector('[data-unit=volume]').value`); got != "gal" {
+		t.Errorf("the volume's unit was gal before a reload and is %s after it", got)
+	}
+}
+
+func keyboardAlone(t *testing.T, p *page) {
+	press := func(keys string) {
+		t.Helper()
+		if err := p.Press(keys); err != nil {
+			t.Fatal(err)
+		}
+	}
+	focused := func() string {
+		return p.say(`const e = document.activeElement; return e.id || e.name || e.dataset.unit || e.localName`)
+	}
+	var reached []string
+	for range 80 {
+		press(engine.Tab)
+		where := focused()
+		if where == "metal" {
+			break
+		}
+		reached = append(reached, where)
+	}
+	if focused() != "metal" {
+		t.Fatalf("Tab never reached the metal, but %v", reached)
+	}
+	for _, name := range []string{"example", "clear", "units"} {
+		if !slices.Contains(reached, name) {
+			t.Errorf("Tab passed by %s: %v", name, reached)
+		}
+	}
+	press("copper")
+	p.until(`document.getElementById('metal').value === 'copper'`)
+	for _, step := range []struct{ field, text string }{{"area", "10"}, {"depth", "0.1"}, {"density", "30"}} {
+		for range 20 {
+			if focused() == step.field {
+				break
+			}
+			press(engine.Enter)
+		}
+		if focused() != step.field {
+			t.Fatalf("Enter never reached %s", step.field)
+		}
+		press(step.text)
+	}
+	p.answers(aboutCopperTime)
+	visible := p.ask(`const s = getComputedStyle(document.activeElement); const around = getComputedStyle(document.activeElement.parentElement);
+		return [s, around].some((o) => (o.outlineStyle !== 'none' && parseFloat(o.outlineWidth) >= 2) || o.boxShadow !== 'none')`)
+	if visible != true {
+		t.Error("where the focus is can't be seen")
+	}
+}
+
+func noRequestAfterLoad(t *testing.T, p *page) {
+	p.server.requests()
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.typeIn("salt", "silv")
+	p.click("#example")
+	p.click("#clear")
+	time.Sleep(300 * time.Millisecond)
+	if late := p.server.requests(); len(late) > 0 {
+		t.Errorf("after it was loaded the page asked for %q", late)
+	}
+}
+
+func workerThatEnds(t *testing.T, p *page) {
+	p.load("/?with=endable")
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.ask(`dispatchEvent(new Event('end-worker'))`)
+	p.fill(map[string]string{"depth": "0.2"})
+	p.until(`!document.getElementById('sentence').textContent.includes(arguments[0]) && /\d h/.test(document.getElementById('sentence').textContent)`, copperTime)
+	if n := p.say(`return document.documentElement.dataset.workers`); n != "2" {
+		t.Errorf("%s workers were started; one ended and one took its place", n)
+	}
+	if got := p.value("metal"); got != "copper" {
+		t.Errorf("the metal is %q after a worker ended", got)
+	}
+}
+
+func withoutWorker(t *testing.T, p *page) {
+	p.load("/?with=noworker")
+	p.fill(copperJob)
+	p.answers(copperTime)
+}
+
+func withoutStorage(t *testing.T, p *page) {
+	p.load("/?with=nostorage")
+	p.fill(copperJob)
+	p.answers(copperTime)
+}
+
+func withoutWebAssembly(t *testing.T, p *page) {
+	p.loadOnly("/?with=nowasm")
+	p.until(`document.getElementById('sentence').textContent.includes('WebAssembly')`)
+	time.Sleep(300 * time.Millisecond)
+	if said := p.sentence(); !strings.Contains(said, "WebAssembly") {
+		t.Errorf("without WebAssembly the page says %q", said)
+	}
+}
+
+func withoutType(t *testing.T, p *page) {
+	p.load("/octet/")
+	p.fill(copperJob)
+	p.answers(copperTime)
+}
+
+func vectorsThroughItsAPI(t *testing.T, p *page) { vectors(t, p, "/scripts") }
+
+// vectorsFromElsewhere imports saltbite.mjs as another site's page does.
+func vectorsFromElsewhere(t *testing.T, p *page) {
+	other := serve(t)
+	vectors(t, p, "/scripts?from="+other.URL+"/saltbite.mjs")
+}
+
+func vectors(t *testing.T, p *page, path string) {
+	all, err := testdata.Vectors()
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.loadOnly(path)
+	p.until(`document.getElementById('replies').textContent !== ''`)
+	var replies map[string]string
+	if err := json.Unmarshal([]byte(p.say(`return document.getElementById('replies').textContent`)), &replies); err != nil {
+		t.Fatal(err)
+	}
+	if why, failed := replies["failed"]; failed {
+		t.Fatal(why)
+	}
+	for _, v := range all {
+		reply, there := replies[v.Name]
+		if !there {
+			t.Errorf("%s was not answered", v.Name)
+			continue
+		}
+		for _, wrong := range v.Check(reply) {
+			t.Errorf("%s: %s", v.Name, wrong)
+		}
+	}
+}
+
+// silentConsole goes through a visit and hears nothing.
+func silentConsole(t *testing.T, p *page) {
+	p.Console()
+	p.load("/")
+	p.click("#example")
+	p.answers("brass")
+	p.typeIn("metal", "x")
+	p.fill(map[string]string{"depth": "a lot", "volume": "1,234"})
+	p.until(`document.getElementById('depth').ariaInvalid === 'true'`)
+	p.click("#clear")
+	time.Sleep(1500 * time.Millisecond) // the sentence is spoken after a pause
+	said, err := p.Console()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, message := range said {
+		t.Errorf("the console says %s", message)
+	}
+}

@@ -1,0 +1,165 @@
+package pagetest
+
+import (
+	"bytes"
+	"encoding/json"
+	"io"
+	"net/http"
+	"net/http/httptest"
+	"os"
+	"path"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+
+	"saltbite/build/engine"
+	"saltbite/testdata"
+)
+
+// server serves the finished site as any plain host would, and keeps a log of
+// what was asked for. It also serves pages of its own, each in which the site is
+// used in another way:
+//
+//	/            the page; ?with=a,b loads the scripts a and b before its own
+//	/frame       the page in a frame as wide as ?width= says
+//	/scripts     a page that opens saltbite.mjs, from ?from= or from here, and puts
+//	             every vector's reply into its text
+//	/octet/      the site from a host that has no type for .wasm
+type server struct {
+	*httptest.Server
+	dist string
+
+	mu  sync.Mutex
+	log []string
+}
+
+func serve(t *testing.T) *server {
+	t.Helper()
+	dist := os.Getenv("SALTBITE_DIST")
+	if dist == "" {
+		t.Skip("SALTBITE_DIST names no finished site; go run ./build test makes one and names it")
+	}
+	s := &server{dist: dist}
+	s.Server = httptest.NewServer(s)
+	t.Cleanup(s.Server.Close)
+	return s
+}
+
+var types = map[string]string{
+	".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".wasm": "application/wasm",
+	".js": "text/javascript; charset=utf-8", ".mjs": "text/javascript; charset=utf-8",
+}
+
+func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
+	s.mu.Lock()
+	s.log = append(s.log, r.URL.RequestURI())
+	s.mu.Unlock()
+	w.Header().Set("Access-Control-Allow-Origin", "*") // other people's pages import saltbite.mjs from here
+	w.Header().Set("Cache-Control", "no-store")
+	switch name := strings.TrimPrefix(r.URL.Path, "/"); {
+	case name == "frame":
+		s.send(w, ".html", `<!doctype html><title>frame</title><iframe id="frame" title="frame" src="/"></iframe><script>`+
+			`const f = document.getElementById('frame'), q = new URLSearchParams(location.search);`+
+			`f.width = q.get('width'); f.height = q.get('height'); f.style.border = 0</script>`)
+	case name == "scripts":
+		s.send(w, ".html", `<!doctype html><title>scripts</title><pre id="replies"></pre><script type="module" src="/asking.js"></script>`)
+	case name == "asking.js":
+		s.send(w, ".js", asking)
+	case name == "vectors.json":
+		s.vectors(w)
+	case strings.HasPrefix(name, "with/"):
+		s.send(w, ".js", scripts[path.Base(name)])
+	default:
+		s.file(w, r, name)
+	}
+}
+
+func (s *server) send(w http.ResponseWriter, kind, body string) {
+	w.Header().Set("Content-Type", types[kind])
+	io.WriteString(w, body)
+}
+
+func (s *server) file(w http.ResponseWriter, r *http.Request, name string) {
+	name, octet := strings.CutPrefix(name, "octet/")
+	if name == "" {
+		name = "index.html"
+	}
+	body, err := os.ReadFile(filepath.Join(s.dist, filepath.Base(name)))
+	if err != nil {
+		http.NotFound(w, r)
+		return
+	}
+	kind := types[path.Ext(name)]
+	if octet && path.Ext(name) == ".wasm" {
+		kind = "application/octet-stream"
+	}
+	w.Header().Set("Content-Type", kind)
+	if name == "index.html" {
+		body = before(body, strings.Split(r.URL.Query().Get("with"), ","))
+	}
+	w.Write(body)
+}
+
+// before loads scripts before the page's own.
+func before(page []byte, names []string) []byte {
+	for _, name := range names {
+		if name != "" {
+			page = bytes.Replace(page, []byte("<head>"), []byte(`<head><script src="/with/`+name+`"></script>`), 1)
+		}
+	}
+	return page
+}
+
+// scripts stand for what a browser may lack, or let a test end a worker.
+var scripts = map[string]string{
+	"console":   engine.ConsoleHook,
+	"nostorage": `Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('no storage here', 'SecurityError') } })`,
+	"noworker":  `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
+	"nowasm":    `delete window.WebAssembly`,
+	"endable": `{ const Own = Worker, workers = []
+		window.Worker = class extends Own { constructor(url) { super(url); workers.push(this); document.documentElement.dataset.workers = workers.length } }
+		addEventListener('end-worker', () => workers.at(-1).terminate()) }`,
+}
+
+// asking puts every vector to the page's own API.
+const asking = `
+const place = document.getElementById('replies')
+try {
+	const from = new URLSearchParams(location.search).get('from') ?? '/saltbite.mjs'
+	const [{ open }, vectors] = await Promise.all([import(from), fetch('/vectors.json').then((reply) => reply.json())])
+	const bench = await open()
+	const replies = {}
+	for (const [name, fields] of Object.entries(vectors)) replies[name] = JSON.stringify(await bench.answer(fields))
+	place.textContent = JSON.stringify(replies)
+	bench.close()
+} catch (reason) {
+	place.textContent = JSON.stringify({ failed: String(reason) })
+}
+`
+
+func (s *server) vectors(w http.ResponseWriter) {
+	all, err := testdata.Vectors()
+	if err != nil {
+		http.Error(w, err.Error(), http.StatusInternalServerError)
+		return
+	}
+	fields := map[string]map[string]string{}
+	for _, v := range all {
+		fields[v.Name] = map[string]string{}
+		for name, texts := range v.Fields {
+			fields[v.Name][name] = texts[0]
+		}
+	}
+	w.Header().Set("Content-Type", "application/json")
+	json.NewEncoder(w).Encode(fields)
+}
+
+// requests is what was asked for since the last call.
+func (s *server) requests() []string {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	log := s.log
+	s.log = nil
+	return log
+}
