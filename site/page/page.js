@@ -120,7 +120,7 @@ form.addEventListener('keydown', (event) => {
 })
 
 // A caution leads to the field that it is about.
-document.getElementById('cautions')?.addEventListener('click', (event) => {
+document.getElementById('answer')?.addEventListener('click', (event) => {
   const link = /** @type {Element} */ (event.target).closest('a')
   const input = sheet.rows.get(link?.hash.slice(1) ?? '')?.input
   if (!input) return

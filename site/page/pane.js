@@ -2,7 +2,8 @@
  * The answer's pane: the sentence, the figures behind it, the cautions. The
  * sentence is seen at once and spoken after a pause, not at every key.
  */
-import { put } from './rows.js'
+import { make, put } from './element.js'
+import { showFigures } from './figures.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
@@ -15,9 +16,6 @@ const at = (id) => /** @type {HTMLElement} */ (document.getElementById(id))
 
 /** How long the sheet rests before the sentence is spoken, in milliseconds. */
 const pause = 1000
-
-/** How many characters of a sentence fit at full size. */
-const longest = 80
 
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let timer
@@ -50,10 +48,12 @@ export function sayBroken(text) {
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function instead(sheet, { errors }) {
+function instead(sheet, { errors, cautions }) {
   if (sheet.empty) {
     return 'Type a metal, a size and a depth, and read here how long and at what current. Example fills in a job.'
   }
+  const stop = cautions.find(({ level }) => level === 'stop')
+  if (stop) return `${stop.card || stop.text}${stop.card ? '.' : ''}`
   const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))
   if (wrong) return `To look at again: ${wrong}.`
   const missing = labels(sheet, errors.filter(({ code }) => code === 'missing'))
@@ -71,14 +71,18 @@ function labels(sheet, errors) {
 }
 
 /**
- * @param {string} sentence
+ * The first sentence is set large; what follows it, smaller.
+ *
+ * @param {string} text
  * @param {string[]} figures what in it is set bold
  */
-function say(sentence, figures) {
+function say(text, figures) {
   const place = at('sentence')
   place.classList.toggle('quiet', figures.length === 0)
-  place.classList.toggle('long', sentence.length > longest)
-  if (place.textContent !== sentence) place.replaceChildren(...bold(sentence, figures))
+  if (place.textContent === text) return
+  const end = /\. (?=\p{Lu})/u.exec(text)
+  const first = end ? text.slice(0, end.index + 2) : text
+  place.replaceChildren(...bold(first, figures), make('span', ...bold(text.slice(first.length), figures)))
 }
 
 /**
@@ -93,10 +97,8 @@ function bold(sentence, figures) {
   for (const figure of longestFirst) {
     const from = wholeAt(sentence, figure)
     if (from < 0) continue
-    const b = document.createElement('b')
-    b.append(figure)
     const rest = sentence.slice(from + figure.length)
-    return [...bold(sentence.slice(0, from), figures), b, ...bold(rest, figures)]
+    return [...bold(sentence.slice(0, from), figures), make('b', figure), ...bold(rest, figures)]
   }
   return [sentence]
 }
@@ -123,24 +125,6 @@ function likely({ found, answers }) {
   return ranges.length > 0 ? `Likely ${ranges.join(', ')}.` : ''
 }
 
-/** @param {Reply} reply */
-function showFigures({ answers, found, cautions }) {
-  for (const group of at('figures').querySelectorAll('section')) {
-    let any = false
-    for (const item of group.querySelectorAll('[data-answer]')) {
-      const figure = /** @type {HTMLElement} */ (item)
-      const name = figure.dataset.answer ?? ''
-      const answer = answers[name]
-      figure.hidden = !answer
-      any ||= Boolean(answer)
-      put(figure.querySelector('dd'), answer?.text ?? '')
-      figure.classList.toggle('found', found.includes(name))
-      figure.dataset.level = cautions.find(({ field }) => field === name)?.level ?? ''
-    }
-    group.hidden = !any
-  }
-}
-
 const grave = { stop: 0, warn: 1, note: 2 }
 const levelWord = { stop: 'Stop.', warn: 'Take care.', note: 'Note.' }
 
@@ -153,10 +137,13 @@ function showCautions(sheet, { cautions, errors }) {
   const astray = errors.filter(({ field }) => !sheet.rows.has(field) && field !== 'find')
     .map(({ field, code, text }) => ({ code, level: 'warn', field, text }))
   const all = [...astray, ...cautions].sort((a, b) => grave[a.level] - grave[b.level])
-  const list = /** @type {HTMLElement} */ (at('cautions').querySelector('ul'))
-  const before = list.dataset.said
-  list.dataset.said = JSON.stringify(all)
-  if (list.dataset.said !== before) list.replaceChildren(...all.map((caution) => cautionItem(sheet, caution)))
+  const said = JSON.stringify(all)
+  const list = at('cautions')
+  if (list.dataset.said === said) return
+  const next = /** @type {HTMLElement} */ (list.cloneNode(false))
+  next.dataset.said = said
+  next.append(...all.map((caution) => cautionItem(sheet, caution)))
+  list.replaceWith(next)
 }
 
 /**

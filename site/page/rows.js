@@ -6,6 +6,8 @@
  * In a blank control the found value stands as its placeholder: the control
  * stays blank, and typing into it just types.
  */
+import { put } from './element.js'
+import { labelOf } from './figures.js'
 import { shown } from './sheet.js'
 
 /**
@@ -37,6 +39,7 @@ function showFound({ name, input, element }, sheet, { found, answers, errors }) 
   const missing = errors.some((error) => error.field === name && error.code === 'missing')
   element.classList.toggle('found', isFound)
   element.classList.toggle('needed', missing)
+  element.classList.toggle('answered', name in answers)
   input.placeholder = answers[name]?.text ?? (missing ? 'needed' : input.dataset.default ?? '')
   put(element.querySelector('.seek .word'), isFound ? 'found' : 'find')
 }
@@ -55,7 +58,8 @@ function showWord({ name, input, element }, sheet, reply) {
 }
 
 /**
- * The one thing to be said at a row, the gravest first.
+ * The one thing to be said at a row, the gravest first. Of a caution there is
+ * room for its short form; its whole text stands in the answer's pane.
  *
  * @param {string} name
  * @param {Sheet} sheet
@@ -67,7 +71,7 @@ function wordAt(name, sheet, { errors, cautions, rows }) {
   if (error) return { kind: 'error', text: error.text }
   for (const level of ['stop', 'warn', 'note']) {
     const caution = cautions.find((caution) => caution.field === name && caution.level === level)
-    if (caution) return { kind: level, text: caution.text }
+    if (caution) return { kind: level, text: caution.card || caution.text }
   }
   const [metal] = rows.metal ?? []
   if (name === 'metal' && metal && !sheet.blank(name)) {
@@ -87,35 +91,12 @@ function showGists(sheet, { answers }) {
     const gist = /** @type {HTMLElement | null} */ (part.querySelector('summary .gist'))
     if (!gist) continue
     const typed = [...sheet.rows.values()].filter(({ name, element }) => part.contains(element) && !sheet.blank(name))
-    const came = figuresOf(part.dataset.part ?? '').filter(({ name }) => name in answers && !typed.some((row) => row.name === name))
+    const came = (part.dataset.shows ?? '').split(' ').filter((name) => name in answers && sheet.blank(name) !== false)
     const said = [
       ...typed.map((row) => (part.matches('.more') ? `${row.label} ` : '') + shown(row)),
-      ...came.slice(0, 2).map(({ name, label }) => `${label} ${answers[name].text}`),
+      ...came.map((name) => `${labelOf(name)} ${answers[name].text}`),
     ]
     put(gist, said.join(' · ') || (gist.dataset.hint ?? ''))
     gist.classList.toggle('given', typed.length > 0)
   }
-}
-
-/**
- * The names and labels of a part's figures.
- *
- * @param {string} part
- */
-function figuresOf(part) {
-  const items = document.querySelectorAll(`[data-figures="${part}"] [data-answer]`)
-  return [...items].map((item) => ({
-    name: /** @type {HTMLElement} */ (item).dataset.answer ?? '',
-    label: item.querySelector('dt')?.textContent ?? '',
-  }))
-}
-
-/**
- * Writes a text where it is not there yet.
- *
- * @param {Element | null} element
- * @param {string} text
- */
-export function put(element, text) {
-  if (element && element.textContent !== text) element.textContent = text
 }

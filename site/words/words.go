@@ -34,14 +34,16 @@ type Part struct {
 	Hint  string // stands in the folded line while nothing is typed
 	// Folded parts start as one line.
 	Folded bool
+	// Shows are the answers that the folded line still tells.
+	Shows []string
 }
 
 // Parts of the job sheet.
 var Parts = map[string]Part{
 	"metal":  {Title: "Metal", Hint: "what the sheet is"},
-	"design": {Title: "Design", Hint: "how much metal lies bare"},
-	"bite":   {Title: "Bite", Hint: "how deep, how long, how many amperes"},
-	"bath":   {Title: "Bath", Hint: "how much salt in how much water", Folded: true},
+	"design": {Title: "Design", Hint: "how much metal lies bare", Shows: []string{"totalArea"}},
+	"bite":   {Title: "Bite", Hint: "how deep, how long, how many amperes", Shows: []string{"time", "current", "depth"}},
+	"bath":   {Title: "Bath", Hint: "how much salt in how much water", Folded: true, Shows: []string{"saltMass", "waterMass"}},
 	"page":   {Title: "Units", Hint: "what the answers are printed in"},
 }
 

@@ -54,6 +54,13 @@ func TestEveryPartHasATitle(t *testing.T) {
 			t.Errorf("part %s has no title", p)
 		}
 	}
+	for name, p := range Parts {
+		for _, a := range p.Shows {
+			if Answers[a] == "" {
+				t.Errorf("the folded line of %s shows %s, which is no answer", name, a)
+			}
+		}
+	}
 	if len(Parts) != len(field.Parts) {
 		t.Errorf("%d parts have titles, the vocabulary has %d", len(Parts), len(field.Parts))
 	}
