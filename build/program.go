@@ -19,24 +19,21 @@ func buildProgram(root, pkg, version string) ([]byte, error) {
 	}
 	defer os.RemoveAll(dir)
 	out := filepath.Join(dir, "program.wasm")
-	if err := compile(root, pkg, version, out); err != nil {
+	if err := compile(root, pkg, version, "-s -w ", out); err != nil {
 		return nil, err
 	}
 	return os.ReadFile(out)
 }
 
-func compile(root, pkg, version, out string, more ...string) error {
+// compile compiles a package to a file. strip are the linker's flags that leave
+// out symbols, or "".
+func compile(root, pkg, version, strip, out string) error {
 	env, err := cleanEnv(root)
 	if err != nil {
 		return err
 	}
-	strip := "-s -w "
-	if len(more) > 0 { // a build to be looked into keeps its symbols
-		strip = ""
-	}
-	args := append([]string{"build", "-trimpath", "-buildvcs=false",
-		"-ldflags=" + strip + "-buildid= -X main.version=" + version, "-o", out}, more...)
-	cmd := exec.Command("go", append(args, pkg)...)
+	cmd := exec.Command("go", "build", "-trimpath", "-buildvcs=false",
+		"-ldflags="+strip+"-buildid= -X main.version="+version, "-o", out, pkg)
 	cmd.Dir = root
 	cmd.Env = append(env, "GOOS=js", "GOARCH=wasm")
 	if said, err := cmd.CombinedOutput(); err != nil {
