@@ -31,7 +31,7 @@ const (
 //
 // Definitions and conservation of mass; true where Solution.Density is.
 func (s Solution) Mix(volume, assay float64) Mix {
-	if !(volume > 0 && volume < mostVolume && assay > leastAssay && assay <= 1) {
+	if !weighable(volume, assay) {
 		return Mix{}
 	}
 	salt := s.Strength * volume
@@ -42,8 +42,13 @@ func (s Solution) Mix(volume, assay float64) Mix {
 		SolutionMass:    s.Density() * volume,
 		Undissolved:     s.undissolved() * volume,
 		WaterToDissolve: salt * (s.Salt.anhydrous/full - 1) / waterDensity(room),
-		MetalMass:       s.Density() * s.Anhydrous * s.Salt.metal * volume,
+		MetalMass:       s.metal() * volume,
 	}
+}
+
+// weighable says whether there is such a volume and such an assay.
+func weighable(volume, assay float64) bool {
+	return volume > 0 && volume < mostVolume && assay > leastAssay && assay <= 1
 }
 
 // FromHand is the solution, and its volume (m3), that all the salt and all the

@@ -1,5 +1,6 @@
 // Package bath is the salt bath: which salts, how strong a bath is however its
-// strength is said, and how it is mixed by weight.
+// strength is said, how it is mixed by weight and kept, and where it stops
+// keeping up.
 //
 // FindSalt finds a salt by the name people give it. Salt.Solution makes of a
 // strength and a temperature a Solution, a value that knows its density,
@@ -7,6 +8,13 @@
 // Solution.Mix weighs out a volume of it, and FromHand, VolumeOfSalt and
 // VolumeOfWater go the other way, from what there is. Crystals and SaturatesAt
 // tell what the cold does, Blend what two baths make.
+//
+// A Run is a charge through a metal, and says what the bath loses to the
+// cathode and gains from the work; After counts in what was etched before.
+// SaltToAdd, Concentrated, Toward and Parts bring a bath back to what it was,
+// ByDensity reads a hydrometer. FilmDensity and CathodeLimit are the current
+// densities at which the liquid beside the work, and beside the cathode, stops
+// keeping up: a Limit, an order of magnitude.
 //
 // # What is meant
 //
@@ -23,8 +31,11 @@
 // Tables go from 0 to 100 C. What is read past the last row of one is said by
 // Solution.Outside and SaturationOutside; what can't be read is absent. Mixing takes its heat from
 // nowhere, impurities change nothing, and a bath that has etched brass or
-// sterling is no longer a solution of one salt: none of this is for it.
+// sterling is no longer a solution of one salt: a Run says how far it is from
+// that, and every other figure here stands for the bath as it was mixed.
 package bath
+
+import "slices"
 
 // Source says where a figure was read and how sure that is: "seen" in the work
 // named, "computed" from what was seen, or from "memory".
@@ -43,6 +54,7 @@ type Salt struct {
 	solubility solubility
 	density    density
 	conduction conductivity
+	transport  transport // none for common salt
 	sources    []Source
 }
 
@@ -55,21 +67,24 @@ var (
 		MolarMass: molarPentahydrate, anhydrous: molarCuSO4 / molarPentahydrate, crystal: molarCuSO4 / molarPentahydrate,
 		metal:      weight("Cu") / molarCuSO4,
 		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
-		sources: copperSulfateConductivitySources,
+		transport: copperSulfateTransport,
+		sources:   copperSulfateConductivitySources,
 	}
 	CopperSulfateAnhydrous = &Salt{
 		Name: "anhydrous copper sulfate", Formula: "CuSO4", Metal: "Cu",
 		MolarMass: molarCuSO4, anhydrous: 1, crystal: molarCuSO4 / molarPentahydrate,
 		metal:      weight("Cu") / molarCuSO4,
 		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
-		sources: copperSulfateConductivitySources,
+		transport: copperSulfateTransport,
+		sources:   copperSulfateConductivitySources,
 	}
 	SilverNitrate = &Salt{
 		Name: "silver nitrate", Formula: "AgNO3", Metal: "Ag",
 		MolarMass: molarAgNO3, anhydrous: 1, crystal: 1,
 		metal:      weight("Ag") / molarAgNO3,
 		solubility: silverNitrateSolubility, density: silverNitrateDensity, conduction: silverNitrateConductivity,
-		sources: silverNitrateConductivitySources,
+		transport: silverNitrateTransport,
+		sources:   silverNitrateConductivitySources,
 	}
 	CommonSalt = &Salt{
 		Name: "common salt", Formula: "NaCl",
@@ -81,5 +96,6 @@ var (
 
 // Sources are where the figures of the salt come from.
 func (s *Salt) Sources() []Source {
-	return append([]Source{molarMassSource, solubilitySource, densitySource}, s.sources...)
+	common := []Source{molarMassSource, solubilitySource, densitySource}
+	return slices.Concat(common, s.sources, s.transport.sources)
 }

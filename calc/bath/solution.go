@@ -20,6 +20,9 @@ const (
 	NotWarmEnough Error = "is below 0 C, where water freezes and the tables begin"
 	TooWarm       Error = "is above 100 C, where water boils and the tables end"
 	TwoSalts      Error = "is a bath of another salt"
+	NotBetween    Error = "lies outside the two baths' strengths"
+	TooLight      Error = "is lighter than water with no salt in it"
+	TooHeavy      Error = "is heavier than a saturated bath, so it holds more than this salt"
 )
 
 // Where a strength stops being a bath at all, kg of salt for each m3 of liquid:
@@ -172,6 +175,9 @@ func (s Solution) undissolved() float64 { return s.Strength - s.Liquid().Strengt
 
 // water is the water in the liquid but for what the salt as named brings, kg/m3.
 func (s Solution) water() float64 { return s.Density() * (1 - s.fraction()) }
+
+// metal is the salt's metal in the liquid, kg/m3.
+func (s Solution) metal() float64 { return s.Density() * s.Anhydrous * s.Salt.metal }
 
 // past ends a clause about a figure that was read past the end of its table.
 const past = " is carried straight on past the last row of its table"

@@ -178,6 +178,8 @@ func TestLeavingOneOut(t *testing.T) {
 		{"conductivity, copper sulfate", CopperSulfate.conduction.curve, 2.6e-2},
 		{"conductivity, silver nitrate", SilverNitrate.conduction.curve, 3.6e-2},
 		{"conductivity, common salt", CommonSalt.conduction.curve, 1.8e-2},
+		{"viscosity, copper sulfate", CopperSulfate.transport.viscosity.curve, 2.4e-3},
+		{"viscosity, silver nitrate", SilverNitrate.transport.viscosity.curve, 6e-4},
 		{"solubility, copper sulfate", CopperSulfate.solubility.curve, 8e-3},
 		{"solubility, silver nitrate", SilverNitrate.solubility.curve, 1.9e-3},
 		{"solubility, common salt", CommonSalt.solubility.curve, 8e-4},
@@ -293,6 +295,12 @@ func TestCurvesRise(t *testing.T) {
 		}
 		rises("density", 0, 0.9, func(w float64) float64 { return salt.density.at(w, room) })
 		rises("solubility", celsius0, celsius0+100, salt.solubility.at)
+		if salt.Metal != "" {
+			rises("viscosity", 0, salt.transport.viscosity.last(), func(w float64) float64 {
+				got, _ := salt.transport.viscosity.at(w, room)
+				return got
+			})
+		}
 		rises("conductivity", 0, 0.9999*pastConductivity*salt.conduction.last(), func(w float64) float64 {
 			siemens, _ := salt.conduction.at(w, room)
 			return siemens
@@ -325,7 +333,11 @@ func TestEveryFigureHasASource(t *testing.T) {
 				t.Errorf("%s: %+v", salt.Name, s)
 			}
 		}
-		for _, figure := range []string{"molar mass", "density", "solubility", "conductivity", "conductivity by temperature"} {
+		figures := []string{"molar mass", "density", "solubility", "conductivity", "conductivity by temperature"}
+		if salt.Metal != "" {
+			figures = append(figures, "viscosity", "diffusion", "transference", "diffusion layer")
+		}
+		for _, figure := range figures {
 			if !had[figure] {
 				t.Errorf("%s: no source of its %s", salt.Name, figure)
 			}

@@ -1,0 +1,38 @@
+package bath
+
+// transport is how a salt moves through its bath. A salt without one has no
+// limits: what is dissolved in common salt is not what plates.
+type transport struct {
+	viscosity    viscosity
+	diffusion    float64 // m2/s at 20 C
+	transference float64 // share of the current that the salt's metal carries
+	sources      []Source
+}
+
+// What diffusion and transference are at the strengths of a bath is known
+// roughly. Copper sulfate's are those near 1 mol/L (0.40 of the current at
+// infinite dilution), the diffusion at 25 C; silver nitrate's those at infinite
+// dilution, where diffusion is 17.7e-10 m2/s at 25 C, less 5 K.
+var (
+	copperSulfateTransport = transport{copperSulfateViscosity, 4.6e-10, 0.30, []Source{
+		viscositySource, layerSource,
+		{"diffusion", "4.6e-10 m2/s near 1 mol/L, Eversole, Kindsvater and Peterson, J. Phys. Chem. 46 (1942) 370", "memory"},
+		{"transference", "0.30 near 1 mol/L", "memory"},
+	}}
+	silverNitrateTransport = transport{silverNitrateViscosity, 1.5e-9, 0.46, []Source{
+		viscositySource, layerSource,
+		{"diffusion", "1.5e-9 m2/s, by Nernst and Hartley at infinite dilution from the ions' in the CRC Handbook (seen)", "computed"},
+		{"transference", "0.46 at infinite dilution, from ionic conductivities in the CRC Handbook (seen)", "computed"},
+	}}
+)
+
+// diffusionAt is the diffusion at a temperature, m2/s, after Stokes and
+// Einstein:
+//
+//	D = D(20 C) (T / 293.15 K) (viscosity of water at 20 C / viscosity of water at T)
+//
+// A. Einstein, Ann. Phys. 17 (1905) 549, from memory. True as far as what
+// diffuses stays as large; nothing was compared but the figures above.
+func (t transport) diffusionAt(kelvin float64) float64 {
+	return t.diffusion * kelvin / room / waterThinning(kelvin)
+}
