@@ -414,7 +414,7 @@ var catalogue = [...]Metal{
 		ID: "phosphor-bronze-6", Name: "Phosphor bronze 6 %", Family: Bronze,
 		Names: Names{
 			English: {"spring bronze"},
-			German:  {"Zinnbronze"},
+			German:  {"Zinnbronze", "Walzbronze", "Federbronze"},
 			French:  {"bronze étain 6", "bronze à l'étain"},
 			Spanish: {"bronce al estaño", "bronce de estaño"},
 			Italian: {"bronzo allo stagno"},
@@ -844,7 +844,7 @@ var catalogue = [...]Metal{
 		ID: "silver-999", Name: "Fine silver 999", Family: Silver,
 		Names: Names{
 			English: {"fine silver", "pure silver", "999 silver", "silver bullion", "silver .999", "999", "solid fine silver"},
-			German:  {"Feinsilber", "Silber 999"},
+			German:  {"Feinsilber", "Reinsilber", "Silber 999"},
 			French:  {"argent fin", "argent pur", "argent 999"},
 			Spanish: {"plata fina", "plata pura", "plata 999"},
 			Italian: {"argento fino", "argento puro", "argento 999"},
@@ -902,7 +902,7 @@ var catalogue = [...]Metal{
 		ID: "silver-925", Name: "Sterling silver 925", Family: Silver,
 		Names: Names{
 			English: {"sterling", "sterling silver", "925 silver", "standard silver", "standard sterling", "silver", "silver sheet", "925", "solid silver"},
-			German:  {"Sterlingsilber", "Silber 925", "Sterling-Silber", "Silber"},
+			German:  {"Sterlingsilber", "Silber 925", "Sterling-Silber", "Silber", "Echtsilber"},
 			French:  {"argent 925", "argent sterling", "argent", "argent massif"},
 			Spanish: {"plata 925", "plata de ley", "plata", "plata maciza", "plata esterlina"},
 			Italian: {"argento 925", "argento sterling", "argento", "argento massiccio"},

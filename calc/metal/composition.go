@@ -2,11 +2,7 @@ package metal
 
 import (
 	"math"
-	"slices"
-	"strconv"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 )
 
 // A typed composition, once folded:
@@ -30,19 +26,6 @@ import (
 // Shares may be per cent, thousandths, or parts of 1; within a per cent of the
 // whole they are taken to be the whole.
 
-// item is a piece of a typed composition.
-type item struct {
-	number float64
-	symbol string // of an element, when it is no number
-}
-
-// lexed is a typed composition in pieces.
-type lexed struct {
-	items    []item
-	family   string // of the numbers, "" if none is named
-	bySymbol bool   // the elements are written as symbols
-}
-
 // partsOf lists the elements that n numbers of a family are of, in the trade's
 // order ("85-5-5-5" is copper, tin, lead, zinc).
 func partsOf(family string, n int) []string {
@@ -62,17 +45,6 @@ func partsOf(family string, n int) []string {
 	}
 	return nil
 }
-
-// familyWords name a family in a composition.
-var familyWords = map[string]string{
-	"brass": "brass", "messing": "brass", "laiton": "brass", "laton": "brass", "ottone": "brass", "tombak": "brass", "tombac": "brass", "gilding": "brass",
-	"bronze": "bronze", "bronce": "bronze", "bronzo": "bronze", "gunmetal": "bronze", "zinnbronze": "bronze", "rotguss": "bronze",
-	"neusilber": "nickel silver", "maillechort": "nickel silver", "alpaca": "nickel silver",
-	"cupronickel": "cupronickel", "kupfernickel": "cupronickel", "cupronichel": "cupronickel", "cuproniquel": "cupronickel",
-}
-
-// connectives stand between the parts of a composition.
-var connectives = set("and und et y e with mit avec con per cent percent pct prozent rest balance remainder bal rem phosphor gehalt er")
 
 // composition is what a text was read as.
 type composition struct {
@@ -312,216 +284,4 @@ func weigh(parts []Part) (composition, bool) {
 		return c, true
 	}
 	return composition{sum: sum}, true
-}
-
-// near is how far each share may be from a catalogue alloy's for a composition
-// to be that alloy.
-const near = 0.005 + 1e-9
-
-// resolve is the catalogue's metal for a composition, or a mixture of its own.
-func (c composition) resolve(text string) ([]call, *Metal, error) {
-	if c.like != nil {
-		return []call{{metal: c.like, name: c.like.Name, why: "composition"}}, nil, nil
-	}
-	if c.parts == nil {
-		return nil, nil, &Unbalanced{Typed: text, Sum: c.sum}
-	}
-	if m := nearest(c.parts); m != nil {
-		return []call{{metal: m, name: m.Name, why: "composition"}}, nil, nil
-	}
-	m := &Metal{Composition: c.parts}
-	if m.Share("Cu")+m.Share("Ag") < 0.5 {
-		return nil, nil, &Unknown{Typed: text, What: mostly(c.parts)}
-	}
-	m.Family = familyOf(c.parts)
-	m.Density = mixedDensity(c.parts, m.Family)
-	m.ID, m.Name = symbolOf(c.parts)
-	m.Source = "composition as typed; density by ideal mixing times the mean ratio of its family, good to 3 %"
-	m.Confidence = "computed"
-	return nil, m, nil
-}
-
-// nearest is the catalogue's metal whose every share is near; of several the
-// nearest to a tenth of a per cent, of equals the first. Fired clay is not
-// meant by a composition, nor a metal without the poison that was typed.
-func nearest(parts []Part) *Metal {
-	var best *Metal
-	least := math.Inf(1)
-	typed := Metal{Composition: parts}
-	for m := range All() {
-		if m.Family == Clay || typed.poisonMissing(m) {
-			continue
-		}
-		var most float64
-		for _, p := range slices.Concat(parts, m.Composition) {
-			most = math.Max(most, math.Abs(typed.Share(p.Symbol)-m.Share(p.Symbol)))
-		}
-		if rounded := math.Round(most * 1000); most <= near && rounded < least {
-			best, least = m, rounded
-		}
-	}
-	return best
-}
-
-// poisonMissing says that a metal is warned of for an element that another has
-// none of: any beryllium, lead and nickel from a thousandth.
-func (m *Metal) poisonMissing(in *Metal) bool {
-	for _, p := range poisons {
-		if share := m.Share(p.Symbol); share > 0 && share >= p.Share && in.Share(p.Symbol) == 0 {
-			return true
-		}
-	}
-	return false
-}
-
-// poisons are the elements that are warned of, and from which share on.
-var poisons = [...]Part{{"Be", 0}, {"Pb", 0.001}, {"Ni", 0.001}}
-
-// mostly names a mixture by the element it holds most of.
-func mostly(parts []Part) string {
-	var most Part
-	for _, p := range parts {
-		if p.Share > most.Share {
-			most = p
-		}
-	}
-	name := element(most.Symbol).Name[English][0]
-	if most.Share > 0.99 {
-		return name
-	}
-	if strings.ContainsRune("aeiou", rune(name[0])) {
-		return "an " + name + " alloy"
-	}
-	return "a " + name + " alloy"
-}
-
-// symbolOf writes a composition as an id, "CuZn21", and as a name, "Cu 79 Zn 21".
-func symbolOf(parts []Part) (id, name string) {
-	var i, n strings.Builder
-	for _, p := range parts {
-		share := percent(100 * p.Share)
-		i.WriteString(p.Symbol + share)
-		if n.Len() > 0 {
-			n.WriteByte(' ')
-		}
-		n.WriteString(p.Symbol + " " + share)
-	}
-	return i.String(), n.String()
-}
-
-// percent prints a share to a hundredth.
-func percent(share float64) string {
-	return strconv.FormatFloat(math.Round(share*100)/100, 'f', -1, 64)
-}
-
-// withoutSizes drops sizes from a folded text ("0.8 mm", "18 ga"), whose numbers
-// are no shares.
-func withoutSizes(folded string) string {
-	list := strings.Fields(folded)
-	var kept []string
-	for i := 0; i < len(list); i++ {
-		if n := sizeLength(list[i:]); n > 0 {
-			i += n - 1
-			continue
-		}
-		kept = append(kept, list[i])
-	}
-	return strings.Join(kept, " ")
-}
-
-// lex splits a folded text into numbers and elements; small takes "al" and "au"
-// for small words; ok says that it holds nothing else but words that mean
-// nothing here.
-func lex(folded string, small bool) (l lexed, ok bool) {
-	rest := folded
-	for rest != "" {
-		r, size := utf8.DecodeRuneInString(rest)
-		switch {
-		case isDigit(rest[0]) || (r == '.' || r == ',') && len(rest) > 1 && isDigit(rest[1]):
-			// Consume a number.
-			n := numberLength(rest)
-			x, err := strconv.ParseFloat(strings.Replace(rest[:n], ",", ".", 1), 64)
-			if err != nil || x > 1000 {
-				return l, false
-			}
-			l.items = append(l.items, item{number: x})
-			rest = rest[n:]
-		case unicode.IsLetter(r):
-			// Consume a word.
-			n := strings.IndexFunc(rest, func(r rune) bool { return !unicode.IsLetter(r) })
-			if n < 0 {
-				n = len(rest)
-			}
-			if !l.word(rest[:n], small) {
-				return l, false
-			}
-			rest = rest[n:]
-		case strings.ContainsRune(" .,:;/+-%", r):
-			// Consume a mark.
-			rest = rest[size:]
-		default:
-			return l, false
-		}
-	}
-	return l, true
-}
-
-// numberLength is how many bytes of digits with at most one decimal mark among
-// them, digits after it, a text begins with.
-func numberLength(s string) int {
-	n, marked := 0, false
-	for n < len(s) {
-		switch {
-		case isDigit(s[n]):
-		case (s[n] == '.' || s[n] == ',') && !marked && n+1 < len(s) && isDigit(s[n+1]):
-			marked = true
-		default:
-			return n
-		}
-		n++
-	}
-	return n
-}
-
-// word takes a word of a composition in; false if it has no place in one.
-func (l *lexed) word(w string, small bool) bool {
-	if family := familyWords[w]; family != "" {
-		fits := l.family == "" || l.family == family
-		l.family = family
-		return fits
-	}
-	if symbol, ok := elementNamed(w); ok {
-		l.items = append(l.items, item{symbol: symbol})
-		return true
-	}
-	article := w == "al" || w == "au"
-	if (joints[w] || connectives[w] || shapes[w]) && (small || !article) {
-		return true
-	}
-	symbols, ok := symbolsIn(w)
-	for _, s := range symbols {
-		l.items = append(l.items, item{symbol: s})
-	}
-	l.bySymbol = ok
-	return ok
-}
-
-// symbolsIn splits letters into elements' symbols, the longer first ("cuzn").
-// C and O alone are letters of grades ("C 101"), not carbon and oxygen.
-func symbolsIn(w string) (symbols []string, ok bool) {
-	for w != "" {
-		best := ""
-		for _, e := range Elements {
-			s := e.Symbol
-			if len(s) > len(best) && len(w) >= len(s) && strings.EqualFold(s, w[:len(s)]) && s != "C" && s != "O" {
-				best = s
-			}
-		}
-		if best == "" {
-			return nil, false
-		}
-		symbols = append(symbols, best)
-		w = w[len(best):]
-	}
-	return symbols, true
 }

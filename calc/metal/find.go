@@ -49,23 +49,31 @@ func distinct(list []Hit) []Hit {
 	return kept
 }
 
-// Completion starts at so many letters, blanks not counted.
-const completeFrom = 6
+// Completion starts at so many letters of one word, or of several.
+const (
+	completeFrom      = 6
+	completeWordsFrom = 7
+)
 
 // own are words that belong to a metal and are the beginning of no other word:
 // these are completed letter by letter.
 var own = set("sterling gunmetal cupronickel shibuichi shakudo pinchbeck neusilber feinsilber sterlingsilber princisbecco")
 
 // begun completes a name: one of own from completeFrom letters on; or a name of
-// two words and more from the first letter of a further word on. "nickel s" is
-// nickel silver, "nickel" is nickel.
+// two words and more from the first letter of a further word on, unless the words
+// before it are a name already. "nickel s" is nickel silver, "nickel" is nickel.
 func (x *index) begun(query string) []Hit {
 	if len(query) > longestQuery*utf8.UTFMax {
 		return nil
 	}
 	list := words(fold(query))
 	typed := strings.Join(list, " ")
-	if utf8.RuneCountInString(strings.Join(list, "")) < completeFrom || x.otherIn(list[len(list)-1:]) != "" || lookAlikes[list[len(list)-1]] {
+	letters := utf8.RuneCountInString(strings.Join(list, ""))
+	if letters < completeFrom || len(list) > 1 && letters < completeWordsFrom {
+		return nil
+	}
+	head, last := list[:len(list)-1], list[len(list)-1]
+	if x.others[last] != "" || len(head) > 0 && (shapes[head[0]] || x.inOrder(head) != nil) {
 		return nil
 	}
 	var longer []whole

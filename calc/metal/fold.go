@@ -3,6 +3,7 @@ package metal
 import (
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // A text may have so many letters and words to be a name; the catalogue's longest
@@ -14,27 +15,59 @@ const (
 
 // fold brings a text to the letters that names are compared in: lower case
 // without accents, look-alikes of other scripts and full-width letters as
-// ASCII, every dash a hyphen, every slash a slash, what is neither letter,
-// digit nor a mark of a number a blank.
+// ASCII, every dash a hyphen, every slash a slash, inches after a figure as such,
+// what is neither letter, digit nor a mark of a number a blank.
 func fold(text string) string {
 	var b strings.Builder
 	b.Grow(len(text))
-	text = endings.Replace(strings.ToLower(text))
+	text = endings.Replace(strings.ToLower(strings.Map(latin, text)))
+	var before rune
 	for _, r := range text {
-		switch s, special := foldings[r]; {
-		case special:
+		s := ""
+		if r >= utf8.RuneSelf {
+			s = foldings[r]
+		}
+		switch {
+		case s != "":
 			b.WriteString(s)
-		case r >= 0xFF01 && r <= 0xFF5E: // full width
-			b.WriteRune(unicode.ToLower(r - 0xFF01 + '!'))
+		case 'a' <= r && r <= 'z' || '0' <= r && r <= '9':
+			b.WriteByte(byte(r))
 		case unicode.Is(unicode.Mn, r): // a combining accent
 		case unicode.IsLetter(r) || unicode.IsDigit(r) || strings.ContainsRune("./,%:;+-", r):
 			b.WriteRune(r)
+		case strings.ContainsRune("\"″”", r) && unicode.IsDigit(before):
+			b.WriteString(" in ")
 		default:
 			b.WriteByte(' ')
 		}
+		before = r
 	}
 	return strings.TrimSpace(b.String())
 }
+
+// latin is the Latin letter that a rune is drawn like, else the rune itself.
+// Capitals come before they are made small: Greek capital nu is an N, small nu a v.
+func latin(r rune) rune {
+	switch {
+	case r < utf8.RuneSelf:
+		return r
+	case r >= 0xFF01 && r <= 0xFF5E: // full width
+		return r - 0xFF01 + '!'
+	}
+	if i := strings.IndexRune(drawnLike, r); i >= 0 {
+		return rune(drawn[utf8.RuneCountInString(drawnLike[:i])])
+	}
+	return r
+}
+
+// Greek and Cyrillic letters, and what they are drawn like.
+const (
+	drawnLike = "\u0391\u0392\u0395\u0396\u0397\u0399\u039a\u039c\u039d\u039f\u03a1\u03a4\u03a5\u03a7" + // Greek capitals
+		"\u03b1\u03bd\u03bf\u03c1\u03c4\u03c5\u03c7" + // Greek
+		"\u0410\u0412\u0415\u041a\u041c\u041d\u041e\u0420\u0421\u0422\u0423\u0425\u0405\u0406\u0408" + // Cyrillic capitals
+		"\u0430\u0435\u043e\u0440\u0441\u0443\u0445\u0455\u0456\u0458" // Cyrillic
+	drawn = "ABEZHIKMNOPTYX" + "avoptux" + "ABEKMHOPCTYXSIJ" + "aeopcyxsij"
+)
 
 // endings are replaced before letters are folded one by one: a possessive
 // belongs to its word, as an elided article does not; and an accent tells what is
@@ -43,18 +76,16 @@ func fold(text string) string {
 var endings = strings.NewReplacer("'s", "s", "’s", "s", "´s", "s", "`s", "s",
 	"plaqué", "plated ", "argenté", "plated ", "cuivré", "plated ", "bronzé", "plated ", "laitonné", "plated ", "doré", "dore ")
 
-// foldings are the runes that stand for other letters.
+// foldings are the runes that stand for other letters or marks.
 var foldings = func() map[rune]string {
-	m := map[rune]string{'ß': "ss", 'æ': "ae", 'œ': "oe", 'ı': "i", '⁄': "/", '∕': "/", '÷': "/", '٪': "%", '·': ".", '：': ":"}
-	for letters, to := range map[string]string{
-		"àáâãäåāăą": "a", "çćč": "c", "ďđ": "d", "èéêëēĕėęě": "e", "ìíîïīĭį": "i", "ñńň": "n", "òóôõöøōŏő": "o",
-		"řŕ": "r", "śšş": "s", "ťţ": "t", "ùúûüūŭůű": "u", "ýÿ": "y", "źżž": "z", "łľ": "l",
-		// Cyrillic and Greek letters of the same shape.
-		"аα": "a", "вβ": "b", "с": "c", "еε": "e", "һ": "h", "іι": "i", "ј": "j", "кκ": "k", "м": "m", "ոη": "n", "оο": "o", "рρ": "p", "ѕ": "s", "тτ": "t", "υ": "u", "ν": "v", "хχ": "x", "уγ": "y", "ζ": "z",
-		"‐‑‒–—―−_": "-",
+	m := map[rune]string{'ß': "ss", 'æ': "ae", 'œ': "oe", 'ı': "i"}
+	for _, f := range [...]struct{ runes, to string }{
+		{"àáâãäåāăą", "a"}, {"çćč", "c"}, {"ďđ", "d"}, {"èéêëēĕėęě", "e"}, {"ìíîïīĭį", "i"}, {"ñńň", "n"},
+		{"òóôõöøōŏő", "o"}, {"řŕ", "r"}, {"śšş", "s"}, {"ťţ", "t"}, {"ùúûüūŭůű", "u"}, {"ýÿ", "y"}, {"źżž", "z"}, {"łľ", "l"},
+		{"‐‑‒–—―−_", "-"}, {"⁄∕÷", "/"}, {"·", "."},
 	} {
-		for _, r := range letters {
-			m[r] = to
+		for _, r := range f.runes {
+			m[r] = f.to
 		}
 	}
 	return m
@@ -120,24 +151,4 @@ func withoutJoints(list []string) []string {
 		}
 	}
 	return kept
-}
-
-// code is a grade as grades are compared: without blanks and marks, and with
-// the figures that letters are taken for.
-func code(list []string) string {
-	var b strings.Builder
-	for _, w := range list {
-		for _, r := range w {
-			switch r {
-			case '.', ',':
-			case 'o':
-				b.WriteByte('0')
-			case 'i', 'l':
-				b.WriteByte('1')
-			default:
-				b.WriteRune(r)
-			}
-		}
-	}
-	return b.String()
 }

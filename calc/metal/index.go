@@ -40,7 +40,9 @@ type index struct {
 	guesses      []spellable       // their names of one long word
 }
 
-var theIndex = sync.OnceValue(func() *index {
+var theIndex = sync.OnceValue(newIndex)
+
+func newIndex() *index {
 	x := &index{
 		names:   map[string][]call{},
 		joined:  map[string][]call{},
@@ -73,7 +75,7 @@ var theIndex = sync.OnceValue(func() *index {
 	delete(x.fixed, "silicone") // beside bronze it is meant for silicon
 	x.addSpellable()
 	return x
-})
+}
 
 // add enters all names and grades of a metal.
 func (x *index) add(m *Metal) {
@@ -91,14 +93,17 @@ func (x *index) add(m *Metal) {
 		x.addGrade(m, grade)
 	}
 	if short, ok := strings.CutSuffix(m.UNS, "00"); ok && m.UNS[0] == 'C' {
+		x.addGrade(m, short+"0")
 		x.addShort(m, short)
 	}
+	x.addGrade(m, strings.TrimRight(m.EN, "ABCDEFGHJKLMNR")) // "CW508"
 }
 
 // addShort enters what a unified number that ends in 00 is called without it:
 // "C260", and "260" beside the word for the metal.
 func (x *index) addShort(m *Metal, short string) {
 	x.addGrade(m, short)
+	x.wordsOf[m][short[1:]] = true
 	for _, kind := range []string{"copper", "brass", "bronze", "nickel silver", "copper nickel", "alloy"} {
 		first, _, _ := strings.Cut(kind, " ")
 		if kind == "alloy" || kind == m.Family.String() || x.wordsOf[m][first] {

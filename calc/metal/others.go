@@ -1,6 +1,9 @@
 package metal
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // plated is what a metal under another is, whichever the two are.
 const plated = "a plated metal"
@@ -84,4 +87,54 @@ func otherThings() (things map[string]string, longest int) {
 		}
 	}
 	return things, longest
+}
+
+// guessable is how many letters another thing's name must have to be known when
+// misspelt: of shorter ones too many are a letter apart ("plátano", "platino").
+const guessable = 8
+
+// other says what else than a metal of this bench a text speaks of: the longest
+// name of such a thing in it, rightly spelt or nearly.
+func (x *index) other(list []string) string {
+	if what := x.otherIn(list); what != "" {
+		return what
+	}
+	for _, w := range list {
+		n := utf8.RuneCountInString(w)
+		if n < guessable-1 || x.known[w] || x.fixed[w] {
+			continue
+		}
+		which := lettersOf(w)
+		for _, g := range x.guesses {
+			if which.apart(g.which) <= 1 && slips(w, g.word, n, g.n, 1) <= 1 {
+				return x.others[g.word]
+			}
+		}
+	}
+	return ""
+}
+
+// otherIn is other's for words rightly spelt. A single word that stands beside a
+// metal's says nothing of the two: "steel brass" is anybody's guess.
+func (x *index) otherIn(list []string) string {
+	for n := min(x.longestOther, len(list)); n > 0; n-- {
+		for at := 0; at+n <= len(list); at++ {
+			what := x.others[strings.Join(list[at:at+n], " ")]
+			if what != "" && (n > 1 || what == plated || !x.metalBeside(list, at)) {
+				return what
+			}
+		}
+	}
+	return ""
+}
+
+// metalBeside says that another word of a list than the one there is a metal's.
+func (x *index) metalBeside(list []string, there int) bool {
+	for i, w := range list {
+		_, element := elementNamed(w)
+		if i != there && w != list[there] && (element || familyWords[w] != "" || len(x.others[w]) > 0) {
+			return true
+		}
+	}
+	return false
 }

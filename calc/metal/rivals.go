@@ -8,7 +8,7 @@ import (
 // doubtful are names that mean more than one metal, by their first reading's
 // id, and the other readings. From the sources' notes on names that mislead.
 var doubtful = []struct{ id, names, others string }{
-	{"silver-925", "silver,silver sheet,silber,argent,plata,argento,solid silver,argent massif,plata maciza,argento massiccio", "silver-999"},
+	{"silver-925", "silver,silver sheet,silber,argent,plata,argento,solid silver,echtsilber,argent massif,plata maciza,argento massiccio", "silver-999"},
 	{"phosphor-bronze-5", "bronze,bronze sheet,bronce,bronzo", "cuzn10,tin-bronze-88-12"},
 	{"nickel-silver-12", "nickel silver,nickel silver sheet,german silver,new silver,hotel silver,neusilber,neusilberblech,maillechort,argent allemand,alpaca,plata alemana,argentone", "nickel-silver-18"},
 	{"cuzn10", "gilding metal,gilding,gilding metal sheet", "cuzn5,cuzn15"},

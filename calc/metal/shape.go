@@ -17,7 +17,7 @@ func withoutShapes(list []string) []string {
 			i += n - 1
 		case silver && strings.HasPrefix(w, "plate"): // silver plate is a coat on another metal
 			kept = append(kept, w)
-		case !shapes[w]:
+		case !shapes[w] && !isTemper(w):
 			kept = append(kept, withoutTail(w))
 		}
 	}
@@ -28,20 +28,35 @@ func withoutShapes(list []string) []string {
 }
 
 // sizeLength is how many words of the beginning are a size: "18 ga", "18ga",
-// "0.8 mm", "1 16 in" (a fraction), "100x50mm".
+// "0.8 mm", "1 1/16 in", "6 x 12 in", "100x50mm".
 func sizeLength(list []string) int {
+	const most = 5
 	for n, w := range list {
 		switch {
-		case n > 0 && sizes[w]:
-			return n + 1
-		case n < 3 && isNumber(w):
-			continue
 		case n == 0 && isSize(w):
 			return 1
+		case n > 0 && sizes[w]:
+			return n + 1
+		case n > 0 && w == "x" || n < most && isNumber(strings.ReplaceAll(w, "/", "")):
+			continue
 		}
 		return 0
 	}
 	return 0
+}
+
+// isTemper says that a word is a temper: "R300", "H04", "F37".
+func isTemper(w string) bool {
+	figures := strings.TrimLeft(w, "rhf")
+	switch {
+	case len(w) != len(figures)+1 || !isNumber(figures) || strings.Contains(figures, "."):
+		return false
+	case w[0] == 'r':
+		return len(figures) == 3
+	case w[0] == 'h':
+		return len(figures) == 2 && figures[0] == '0' // H62 is a brass
+	}
+	return len(figures) == 2
 }
 
 // isSize says that a word is figures with a unit at their end, or figures
@@ -62,4 +77,19 @@ func withoutTail(w string) string {
 		}
 	}
 	return w
+}
+
+// withoutSizes drops sizes from a folded text ("0.8 mm", "18 ga"), whose numbers
+// are no shares.
+func withoutSizes(folded string) string {
+	list := strings.Fields(folded)
+	var kept []string
+	for i := 0; i < len(list); i++ {
+		if n := sizeLength(list[i:]); n > 0 {
+			i += n - 1
+			continue
+		}
+		kept = append(kept, list[i])
+	}
+	return strings.Join(kept, " ")
 }

@@ -16,7 +16,7 @@ const (
 	spellableAlone  = 6
 	spellableAmong  = 5
 	twoSlipsFrom    = 9 // letters from which two slips are forgiven
-	anyFirstLetter  = 8 // letters from which the first may be the slip
+	anyFirstLetter  = 8 // letters from which the first may be the one slip
 	mostSpellings   = 4 // of one word that are tried
 	mostCorrections = 2 // words of a phrase that are corrected at once
 	longestMisspelt = 6 // words of a phrase of which some are
@@ -95,7 +95,7 @@ func (x *index) spellings(word string, alone bool) []spelling {
 		if min(n, v.n) >= twoSlipsFrom && !v.run {
 			allowed = 2
 		}
-		if short && !v.staple || which.apart(v.which) > allowed || word == v.word {
+		if !v.staple && (short || min(n, v.n) < spellableAmong || max(n, v.n) < spellableAlone) || which.apart(v.which) > allowed || word == v.word {
 			continue
 		}
 		if d := slips(word, v.word, n, v.n, allowed); d <= allowed {
@@ -116,10 +116,12 @@ func slips(a, b string, n, m, allowed int) int {
 		return allowed + 1
 	case swapped(a, b):
 		return 1
-	case a[0] != b[0] && n < anyFirstLetter:
-		return allowed + 1
+	case a[0] == b[0]:
+		return min(levenshtein.ComputeDistance(a, b), allowed+1)
+	case n >= anyFirstLetter && levenshtein.ComputeDistance(a, b) == 1:
+		return 1
 	}
-	return min(levenshtein.ComputeDistance(a, b), allowed+1)
+	return allowed + 1
 }
 
 // swapped says that two words differ by two neighbouring letters changing

@@ -21,13 +21,13 @@ var joints = set(`the a an for percent pct prozent
 // metal it is.
 var shapes = set(`sheet sheets plate plates wire wires foil strip strips bar bars rod rods tube tubing disc discs disk
 	disks blank blanks stock coil ribbon flat round square piece pieces scrap offcut offcuts alloy metal cuff bangle
-	half hard soft dead quarter annealed shim old used leftover rolled cold bright polished thin thick fired sintered solid
+	half hard soft dead annealed shim old used leftover rolled cold bright polished thin thick fired sintered solid
 	etching etch etched etchable engraving jewelry jewellery jeweler jewelers craft intaglio printmaking
 	of grade type uns en din bs cda astm sae iso ga gauge gage swg awg mm cm inch inches
 	blech bleche platte platten draht folie stab stange rohr tafel scheibe zum atzen geatzt weich
-	halbhart hart gegluht gebrannt legierung metall
+	druckplatte radierung halbhart hart gegluht gebrannt legierung metall
 	tole plaque plaques feuille fil bande barre tube disque planche recuit ecroui demi dur graver gravure alliage cuit
-	chapa chapas lamina laminas plancha planchas hilo alambre varilla barra tubo disco recocido duro grabar
+	chapa chapas grabado lamina laminas plancha planchas hilo alambre varilla barra tubo disco recocido duro grabar
 	aleacion cocido
 	lastra lastre lamiera lamierino foglio filo barra tubo disco ricotto crudo incisione incidere lega cotto`)
 
@@ -60,4 +60,4 @@ var lookAlikes = set(`
 	saver selben selber silben selver salve salver silbar silbern silbernen silva silves silvered silverer silvern
 	silvers silvery silvia siller slaver solver gilberto
 	similaire similar simile sperling starling starlings stealing steeling sterile sterlina sterline string
-	combat tobacco tombai tombal tombas tombat tomcat wombat`)
+	combat tobacco tombai tombal tombas tombat tomcat wombat laston liaton ragent packfung`)
