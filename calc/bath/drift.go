@@ -7,7 +7,7 @@ import (
 )
 
 // Run is a charge that has etched a metal in a bath of a salt, and so what
-// became of the metal and of the bath's own.
+// became of that metal and of the bath's own.
 //
 // Every element of the metal leaves in the proportion it stands in and, from
 // there, has one end: the bath's own metal is given back to the bath; tin falls
@@ -88,8 +88,8 @@ func (r Run) Lost() (kilograms float64, ok bool) {
 	return lost, ok
 }
 
-// balanced is the share of the deposit below which a loss is a rounding, as for
-// a pure metal in its own salt.
+// balanced is the share of a whole below which a difference is a rounding, as
+// the loss is with a pure metal in its own salt.
 const balanced = 1e-12
 
 // Gained is what the bath gains of an element that stays dissolved, kg; nothing
@@ -121,8 +121,8 @@ func (r Run) Sludge() float64 {
 //
 //	V = Q R T / (2 F p), which is 0.449 L per A.h
 //
-// At most: copper that is dissolved plates there too. There is none in a bath
-// that holds a metal.
+// At most: what has dissolved plates there too. There is none in a bath that
+// holds a metal.
 func (r Run) Hydrogen() (volume float64, ok bool) {
 	if r.Salt.Metal != "" {
 		return 0, false
@@ -140,6 +140,8 @@ func (s *Salt) SaltToAdd(loss, assay float64) (kilograms float64, ok bool) {
 	}
 	return loss / (s.metal * s.anhydrous) / assay, true
 }
+
+var hydrogenSource = Source{"hydrogen", "an ideal gas, dry, at 20 C and 101.325 kPa, with the exact constants of the SI of 2019", "computed"}
 
 // PiecesToTenth is how many pieces, run by run, bring a fresh bath to where a
 // tenth of its metal is gone, one run of so many pieces having taken a share of
@@ -189,8 +191,8 @@ func (r Run) end(symbol string) end {
 	return dissolved
 }
 
-// equivalent is how much of the salt's metal a coulomb plates, kg/C: M / (z F).
+// equivalent is how much of the salt's metal, where it has one, a coulomb
+// plates, kg/C: M / (z F).
 func (s *Salt) equivalent() float64 {
-	pure := metal.Metal{Composition: []metal.Part{{Symbol: s.Metal, Share: 1}}}
-	return pure.Equivalent()
+	return weight(s.Metal) / (float64(charges(s.Metal)) * metal.Faraday)
 }

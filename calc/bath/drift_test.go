@@ -18,7 +18,7 @@ func alloy(parts ...metal.Part) *metal.Metal {
 	return m
 }
 
-func catalogued(t *testing.T, id string) *metal.Metal {
+func catalogued(t testing.TB, id string) *metal.Metal {
 	t.Helper()
 	m, ok := metal.ByID(id)
 	if !ok {

@@ -19,8 +19,8 @@ const baumeModulus = 145
 //
 // Conservation of the salt; what is lost with drips and on the work is left out.
 // The water that brings the volume back is taken to be as much as the level has
-// sunk, filled up to a mark: by weight it is at most 1.5 % more or less at 20 C, down
-// to saturation.
+// sunk, filled up to a mark: by weight it is that within 1.5 % at 20 C, down to
+// saturation.
 func (s Solution) Concentrated(volume, left float64) (Solution, error) {
 	return s.Salt.Solution(quantity.Quantity{Value: s.Strength * volume / left, Kind: quantity.Density}, s.Temperature)
 }
@@ -30,7 +30,7 @@ func (s Solution) Concentrated(volume, left float64) (Solution, error) {
 // (m3) where it is weaker. With S the salt and W the water that the volume
 // holds, the salt in the form named, and r the ratio of the two in the other:
 //
-//	salt = (r W - S) / assay,  water = S / r - W
+//	salt = (r W - S) / assay,  water = (S - r W) / r
 //
 // Conservation of salt and of water. The volume grows. For a volume or an assay
 // that can't be, it is nothing.
@@ -42,10 +42,14 @@ func (s Solution) Toward(want Solution, volume, assay float64) (salt, water floa
 		return 0, 0, nil
 	}
 	ratio := want.Strength / want.water()
-	if short := ratio*s.water() - s.Strength; short > 0 {
+	short := ratio*s.water() - s.Strength
+	switch {
+	case short > balanced*s.Strength:
 		return short * volume / assay, 0, nil
+	case short < -balanced*s.Strength:
+		return 0, -short / ratio * volume / waterDensity(room), nil
 	}
-	return 0, math.Max(0, s.Strength/ratio-s.water()) * volume / waterDensity(room), nil
+	return 0, 0, nil
 }
 
 // Parts are how much of two baths (kg) make a volume (m3) of a third between
@@ -75,7 +79,8 @@ func (s Solution) Parts(a, b Solution, volume float64) (ofA, ofB float64, err er
 
 // ByDensity is the solution that has that density (kg/m3) at that temperature,
 // and nothing but this salt in it: a bath that has etched brass or nickel silver
-// is misread, as zinc and nickel sulfate are nearly as heavy.
+// is misread, as zinc and nickel sulfate are nearly as heavy. What was read past
+// the densities' last row, Outside tells.
 func (s *Salt) ByDensity(density, kelvin float64) (Solution, error) {
 	if err := s.refuse(density, kelvin); err != nil {
 		return Solution{}, err
@@ -93,18 +98,20 @@ func (s *Salt) ByDensity(density, kelvin float64) (Solution, error) {
 	return made.checked()
 }
 
-// OfGravity is the density (kg/m3) at 20 C of a liquid so many times as heavy as
-// water, both at 20 C, as a hydrometer says it.
-func OfGravity(gravity float64) float64 { return gravity * waterDensity(room) }
+var hydrometerSource = Source{"hydrometer", "gravity 20/20 C on the table of densities; degrees Baumé by the modulus 145 (F. J. Bates, 1942, as quoted by others)", "seen"}
 
-// OfBaume is the gravity of so many degrees Baumé:
+// DensityOfGravity is the density (kg/m3) at 20 C of a liquid so many times as
+// heavy as water, both at 20 C, as a hydrometer says it.
+func DensityOfGravity(gravity float64) float64 { return gravity * waterDensity(room) }
+
+// GravityOfBaume is the gravity of so many degrees Baumé:
 //
 //	145 / (145 - degrees)
 //
 // The scale for liquids heavier than water (F. J. Bates, 1942, seen as others
-// quote it). It is made for 60 F, and taken here as for 20 C, as hydrometers
-// sold for 20 C are. There is none from 145 degrees on: 0.
-func OfBaume(degrees float64) float64 {
+// quote it). It is made for 60 F and taken here for 20 C, between which water
+// and a bath swell nearly alike. There is none from 145 degrees on: it is 0.
+func GravityOfBaume(degrees float64) float64 {
 	if !(degrees < baumeModulus) {
 		return 0
 	}

@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"saltbite/calc/metal"
 	"saltbite/calc/quantity"
 )
 
@@ -81,7 +82,7 @@ func TestToward(t *testing.T) {
 		t.Errorf("%.4f L of water, %v", water/litre, err)
 	}
 	weak := solution(t, CopperSulfate, say(150, quantity.Density), room20)
-	if salt, water, err := weak.Toward(weak, litre, 1); salt != 0 || water > 1e-15 || err != nil {
+	if salt, water, err := weak.Toward(weak, litre, 1); salt != 0 || water != 0 || err != nil {
 		t.Errorf("to itself: %g, %g, %v", salt, water, err)
 	}
 	if _, _, err := weak.Toward(strong, litre, 1); !errors.Is(err, TwoSalts) {
@@ -156,7 +157,7 @@ func TestByDensity(t *testing.T) {
 			continue
 		}
 		gravity := r.number(t, "density_g_cm3") * 1000 / 998.2071 // water at 20 C, a general table (seen)
-		got, err := salt.ByDensity(OfGravity(gravity), Room)
+		got, err := salt.ByDensity(DensityOfGravity(gravity), Room)
 		if err != nil || math.Abs(got.Anhydrous-w) > 1e-5 {
 			t.Errorf("%s, %.4f: %.6f, want %g, %v (%s)", salt.Name, gravity, got.Anhydrous, w, err, r["source"])
 		}
@@ -180,7 +181,7 @@ func TestByDensity(t *testing.T) {
 		density, celsius float64
 		want             Error
 	}{
-		{OfGravity(1), 20, NoSalt}, {990, 20, TooLight}, {0, 20, NoSalt}, {math.NaN(), 20, NoSalt},
+		{DensityOfGravity(1), 20, NoSalt}, {990, 20, TooLight}, {0, 20, NoSalt}, {math.NaN(), 20, NoSalt},
 		{1300, 20, TooHeavy}, {math.Inf(1), 20, TooHeavy}, {1100, -1, NotWarmEnough}, {1100, 101, TooWarm},
 	} {
 		if got, err := CopperSulfate.ByDensity(x.density, celsius0+x.celsius); !errors.Is(err, x.want) {
@@ -193,13 +194,86 @@ func TestBaume(t *testing.T) {
 	for _, x := range []struct{ degrees, want float64 }{ // tables of degrees Baumé and specific gravity at 60 F, from memory
 		{0, 1}, {10, 1.0741}, {20, 1.1600}, {30, 1.2609}, {66, 1.8354},
 	} {
-		if got := OfBaume(x.degrees); !within(got, x.want, 5e-5) {
+		if got := GravityOfBaume(x.degrees); !within(got, x.want, 5e-5) {
 			t.Errorf("%g degrees: %.5f, want %.4f", x.degrees, got, x.want)
 		}
 	}
 	for _, degrees := range []float64{145, 200, math.NaN(), math.Inf(1)} {
-		if got := OfBaume(degrees); got != 0 {
+		if got := GravityOfBaume(degrees); got != 0 {
 			t.Errorf("%g degrees: %g", degrees, got)
 		}
+	}
+}
+
+// Whatever is asked of a bath, what comes out is finite, or nothing, or an error.
+func FuzzKeep(f *testing.F) {
+	f.Add(250.0, 2e-3, 1.5e-3, 0.98, 0.03, 3600.0, 1.0, uint8(0))
+	f.Add(20.0, 1e-3, 0.0, 1.0, 0.0, -1.0, math.NaN(), uint8(2))
+	f.Add(1e4, math.Inf(1), 5e-324, 1e-300, math.MaxFloat64, math.MaxFloat64, 5e-324, uint8(3))
+	f.Fuzz(func(t *testing.T, strength, volume, other, assay, length, charge, efficiency float64, which uint8) {
+		salt := salts[int(which)%len(salts)]
+		var figures []float64
+		run := Run{salt, catalogued(t, "gunmetal-85-5-5-5"), charge, efficiency}
+		for _, run := range []Run{run, run.After(other)} {
+			deposit, _ := run.Deposit()
+			lost, _ := run.Lost()
+			hydrogen, _ := run.Hydrogen()
+			add, _ := salt.SaltToAdd(math.Abs(lost), assay)
+			whole, ok := PiecesToTenth(other, lost)
+			if !ok {
+				whole = 0
+			}
+			figures = append(figures, run.Removed(), deposit, math.Abs(lost), run.Gained("Zn"), run.Sludge(), hydrogen, add, whole)
+		}
+		if made, err := salt.ByDensity(strength, room); err == nil {
+			figures = append(figures, made.Strength)
+		}
+		figures = append(figures, GravityOfBaume(math.Abs(strength)))
+		s, err := salt.Solution(say(strength, quantity.Density), room)
+		if err != nil {
+			return
+		}
+		want := solution(t, salt, say(0.5, quantity.Saturation), room20)
+		now, err := s.Concentrated(volume, other)
+		if err == nil {
+			figures = append(figures, now.Strength)
+		}
+		add, water, _ := s.Toward(want, volume, assay)
+		ofA, ofB, _ := want.Parts(s, want, volume)
+		face := Face{length, Position(which / 4 % 3), which > 127}
+		film, _ := s.FilmDensity(face)
+		cathode, _ := s.CathodeLimit(face)
+		needed, ok := cathode.CathodeNeeded(charge)
+		if !ok {
+			needed = 0
+		}
+		for i, x := range append(figures, add, water, ofA, ofB, film.High, cathode.High, needed) {
+			if !(x >= 0 && x <= math.MaxFloat64) {
+				t.Fatalf("%s: figure %d is %g", salt.Name, i, x)
+			}
+		}
+	})
+}
+
+func BenchmarkKeep(b *testing.B) {
+	s, _ := CopperSulfate.Solution(say(250, quantity.Density), room)
+	want, _ := CopperSulfate.Solution(say(200, quantity.Density), room)
+	bronze, _ := metal.ByID("gunmetal-85-5-5-5")
+	for b.Loop() {
+		run := Run{CopperSulfate, bronze, 3600, 1}
+		lost, _ := run.Lost()
+		all := run.After(0.1)
+		all.Lost()
+		CopperSulfate.SaltToAdd(lost, 0.98)
+		for _, symbol := range []string{"Zn", "Ni", "Pb", "Cu"} {
+			run.Gained(symbol)
+			all.Gained(symbol)
+		}
+		run.Sludge()
+		_, _ = s.Concentrated(2e-3, 1.5e-3)
+		_, _, _ = s.Toward(want, 2e-3, 1)
+		_, _ = CopperSulfate.ByDensity(1107, room)
+		s.FilmDensity(Face{Length: 0.03})
+		s.CathodeLimit(Face{Length: 0.03})
 	}
 }

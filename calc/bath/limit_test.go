@@ -3,6 +3,8 @@ package bath
 import (
 	"math"
 	"math/rand/v2"
+	"strconv"
+	"strings"
 	"testing"
 
 	"saltbite/calc/quantity"
@@ -77,18 +79,18 @@ func TestLayer(t *testing.T) {
 // Diffusion and transference from the ions' own, by the formulas of Nernst and
 // Hartley, at infinite dilution and 25 C.
 func TestTransport(t *testing.T) {
-	ion := func(symbol string) float64 { // m2/s
-		switch symbol {
-		case "Ag":
-			return 1.648e-9 // CRC Handbook, seen in a file of a program
-		case "NO3":
-			return 1.902e-9 // the same
-		case "Cu":
-			return 7.14e-10 // the same
+	ions := map[string]float64{} // m2/s, by the ion's name; CRC Handbook (seen)
+	for _, r := range records(t, "mass_transfer.csv") {
+		name, isIon := strings.CutPrefix(r["item"], "diffusion coefficient ")
+		if name, _, _ = strings.Cut(name, " (infinite"); isIon {
+			x, err := strconv.ParseFloat(strings.TrimSuffix(r["formula_or_value"], " cm2/s"), 64)
+			if err != nil {
+				t.Fatal(err)
+			}
+			ions[name] = x * 1e-4
 		}
-		return 1.065e-9 // SO4, the same
 	}
-	ag, no3 := ion("Ag"), ion("NO3")
+	ag, no3, cu, so4 := ions["Ag+"], ions["NO3-"], ions["Cu2+"], ions["SO4 2-"]
 	by := SilverNitrate.transport
 	if want := 2 * ag * no3 / (ag + no3); !within(by.diffusionAt(celsius0+25), want, 0.04) { // 17.66e-10; the figure at 20 C is rounded to 1.5
 		t.Errorf("silver nitrate at 25 C: %g m2/s, want %g", by.diffusionAt(celsius0+25), want)
@@ -97,7 +99,6 @@ func TestTransport(t *testing.T) {
 		t.Errorf("silver carries %g, want %g", by.transference, want)
 	}
 	// Copper sulfate's are those of a strong bath, and lower, as they should be.
-	cu, so4 := ion("Cu"), ion("SO4")
 	by = CopperSulfate.transport
 	if dilute := 2 * cu * so4 / (cu + so4); !(by.diffusion < dilute) || !(by.diffusion > dilute/2) { // 8.55e-10
 		t.Errorf("copper sulfate: %g m2/s, dilute %g", by.diffusion, dilute)

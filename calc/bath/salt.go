@@ -94,8 +94,11 @@ var (
 	}
 )
 
-// Sources are where the figures of the salt come from.
+// Sources are where the figures of the salt and of its bath come from.
 func (s *Salt) Sources() []Source {
-	common := []Source{molarMassSource, solubilitySource, densitySource}
+	common := []Source{molarMassSource, solubilitySource, densitySource, hydrometerSource}
+	if s.Metal == "" {
+		common = append(common, hydrogenSource)
+	}
 	return slices.Concat(common, s.sources, s.transport.sources)
 }

@@ -333,9 +333,11 @@ func TestEveryFigureHasASource(t *testing.T) {
 				t.Errorf("%s: %+v", salt.Name, s)
 			}
 		}
-		figures := []string{"molar mass", "density", "solubility", "conductivity", "conductivity by temperature"}
+		figures := []string{"molar mass", "density", "hydrometer", "solubility", "conductivity", "conductivity by temperature"}
 		if salt.Metal != "" {
 			figures = append(figures, "viscosity", "diffusion", "transference", "diffusion layer")
+		} else {
+			figures = append(figures, "hydrogen")
 		}
 		for _, figure := range figures {
 			if !had[figure] {

@@ -10,13 +10,14 @@ type transport struct {
 }
 
 // What diffusion and transference are at the strengths of a bath is known
-// roughly. Copper sulfate's are those near 1 mol/L (0.40 of the current at
-// infinite dilution), the diffusion at 25 C; silver nitrate's those at infinite
-// dilution, where diffusion is 17.7e-10 m2/s at 25 C, less 5 K.
+// roughly. Copper sulfate's are those near 1 mol/L (its copper carries 0.40 at
+// infinite dilution), with the diffusion of 25 C taken for 20 C as it is; silver
+// nitrate's are those at infinite dilution, the diffusion 17.7e-10 m2/s at 25 C
+// brought to 20 C.
 var (
 	copperSulfateTransport = transport{copperSulfateViscosity, 4.6e-10, 0.30, []Source{
 		viscositySource, layerSource,
-		{"diffusion", "4.6e-10 m2/s near 1 mol/L, Eversole, Kindsvater and Peterson, J. Phys. Chem. 46 (1942) 370", "memory"},
+		{"diffusion", "4.6e-10 m2/s near 1 mol/L, Eversole, Kindsvater and Peterson, J. Phys. Chem. 46 (1942) 370, at 25 C", "memory"},
 		{"transference", "0.30 near 1 mol/L", "memory"},
 	}}
 	silverNitrateTransport = transport{silverNitrateViscosity, 1.5e-9, 0.46, []Source{
@@ -32,7 +33,7 @@ var (
 //	D = D(20 C) (T / 293.15 K) (viscosity of water at 20 C / viscosity of water at T)
 //
 // A. Einstein, Ann. Phys. 17 (1905) 549, from memory. True as far as what
-// diffuses stays as large; nothing was compared but the figures above.
+// diffuses stays as large; for these salts no other temperature was compared.
 func (t transport) diffusionAt(kelvin float64) float64 {
 	return t.diffusion * kelvin / room / waterThinning(kelvin)
 }
