@@ -1,5 +1,204 @@
 package main
 
-import "errors"
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"net/url"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
 
-func bench(root string, args []string) error { return errors.New("bench is not here yet") }
+	"saltbite/calc/field"
+)
+
+// Limits of speed. Every one is measured in the same run as what it is compared
+// with, so that a slow machine makes both slow.
+const (
+	wasmToNative = 8.0  // the same job, as WebAssembly in Node to natively
+	answerLimit  = 2.0  // ms for a job that gives every answer, through saltbite.mjs in Node
+	findLimit    = 1.0  // ms to find a metal, likewise
+	longLimit    = 50.0 // ms for a job with 100 kB in a field, likewise
+	replyLimit   = 4.0  // ms from post to reply on the page, median
+	paintLimit   = 50.0 // ms from key to painted answer on a slowed page, 95th percentile: three frames
+)
+
+// everyAnswer is a job that gives every answer there is; the measure says so if
+// it no longer does.
+const everyAnswer = "metal=C26000&width=90&height=25&open=38&edge=900&extra=1.5&pieces=2&depth=0.2&density=30&" +
+	"salt=copper+sulfate&strength=250&volume=2&assay=98&temperature=22&coldest=2"
+
+// measure collects what was measured against its limit.
+type measure struct{ past []string }
+
+// hold prints a figure and notes it if it is past its limit.
+func (m *measure) hold(what string, figure, limit float64, unit string) {
+	verdict := "ok  "
+	if !(figure <= limit) { // a NaN is past every limit
+		verdict = "PAST"
+		m.past = append(m.past, what)
+	}
+	fmt.Printf("%s  %-58s %8.3g%s  limit %g%s\n", verdict, what, figure, unit, limit, unit)
+}
+
+// bench measures size, speed and latency and fails past a limit.
+func bench(root string, args []string) error {
+	var calls int
+	err := flags("bench", args, func(set *flag.FlagSet) { set.IntVar(&calls, "fuzz", 0, "") })
+	if err != nil {
+		return err
+	}
+	made, err := pack(root)
+	if err != nil {
+		return err
+	}
+	dist := filepath.Join(root, "dist")
+	if err := made.writeTo(dist); err != nil {
+		return err
+	}
+	m := &measure{}
+	for _, measured := range []func() error{
+		func() error { return m.sizes(root, made) },
+		func() error { return m.ratio(root) },
+		func() error { return m.inNode(root, dist) },
+		func() error { return m.page(made) },
+		func() error { return fuzzAll(root, calls) },
+	} {
+		if err := measured(); err != nil {
+			return err
+		}
+	}
+	if len(m.past) > 0 {
+		return fmt.Errorf("past the limit: %s", strings.Join(m.past, ", "))
+	}
+	return nil
+}
+
+func (m *measure) sizes(root string, made site) error {
+	size, err := measureProgram(root, made["saltbite.wasm"])
+	if err != nil {
+		return err
+	}
+	fmt.Printf("the program has %d bytes, %v\n", len(made["saltbite.wasm"]), size)
+	m.hold("program under brotli, to a bare one's", size.ratio(), programToBare, "")
+	script, err := scriptWithoutGlue(root)
+	if err != nil {
+		return err
+	}
+	m.hold("page's script, without wasm_exec.js", float64(len(script))/1000, pageScript/1000, " kB")
+	shares, err := bytesByPackage(root, "./wasm")
+	if err != nil {
+		return err
+	}
+	fmt.Print(topShares(shares, 20))
+	return nil
+}
+
+// ratio runs one benchmark natively and as WebAssembly, and compares the
+// fastest runs: what else the machine does only ever adds.
+func (m *measure) ratio(root string) error {
+	dir, err := os.MkdirTemp("", "saltbite-goexec-")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(dir)
+	runner := filepath.Join(dir, "goexec")
+	if err := runIn(root, nil, "go", "build", "-o", runner, "./build/goexec"); err != nil {
+		return err
+	}
+	native, err := fastest(root, nil)
+	if err != nil {
+		return err
+	}
+	wasm, err := fastest(root, forWasm, "-exec", runner)
+	if err != nil {
+		return err
+	}
+	fmt.Printf("a job that gives every answer: %.3f ms natively, %.3f ms as WebAssembly\n", native/1e6, wasm/1e6)
+	m.hold("WebAssembly to native", wasm/native, wasmToNative, "")
+	return nil
+}
+
+// fastest is the least time of a run of the job, in nanoseconds.
+func fastest(root string, env []string, more ...string) (float64, error) {
+	args := append([]string{"test", "-run", "^$", "-bench", "^BenchmarkEverything$", "-count", "4", "-benchtime", "0.5s"}, more...)
+	cmd := exec.Command("go", append(args, "./calc/job")...)
+	cmd.Dir = root
+	cmd.Env = append(os.Environ(), env...)
+	output, err := cmd.CombinedOutput()
+	if err != nil {
+		return 0, fmt.Errorf("%w\n%s", err, output)
+	}
+	least := 0.0
+	for _, line := range strings.Split(string(output), "\n") {
+		words := strings.Fields(line)
+		if len(words) < 4 || !strings.HasPrefix(line, "BenchmarkEverything") || words[3] != "ns/op" {
+			continue
+		}
+		if ns, err := strconv.ParseFloat(words[2], 64); err == nil && (least == 0 || ns < least) {
+			least = ns
+		}
+	}
+	if least == 0 {
+		return 0, fmt.Errorf("the benchmark printed no time\n%s", output)
+	}
+	return least, nil
+}
+
+// inNode measures the calls of saltbite.mjs as a script makes them.
+func (m *measure) inNode(root, dist string) error {
+	cmd := exec.Command("node", filepath.Join(root, "build", "pace.mjs"), filepath.Join(dist, "saltbite.mjs"), everyAnswer)
+	output, err := cmd.Output()
+	if err != nil {
+		return fmt.Errorf("measure saltbite.mjs in Node: %w", err)
+	}
+	figures, err := url.ParseQuery(strings.TrimSpace(string(output)))
+	if err != nil {
+		return err
+	}
+	for _, a := range field.Answers {
+		if !strings.Contains(" "+figures.Get("answers")+" ", " "+a.Name+" ") {
+			fmt.Printf("the job that is to give every answer gives no %s\n", a.Name)
+		}
+	}
+	for _, f := range []struct {
+		what, name string
+		limit      float64
+	}{
+		{"answer through saltbite.mjs, median", "answer", answerLimit},
+		{"find through saltbite.mjs, median", "find", findLimit},
+		{"100 kB in the slowest field through saltbite.mjs", "long", longLimit},
+	} {
+		ms, err := strconv.ParseFloat(figures.Get(f.name), 64)
+		if err != nil {
+			return fmt.Errorf("%s: %w", f.what, err)
+		}
+		m.hold(f.what, ms, f.limit, " ms")
+	}
+	fmt.Println("the slowest field is", figures.Get("slowest"))
+	return nil
+}
+
+// fuzzAll makes that many calls of the fuzz targets in all.
+func fuzzAll(root string, calls int) error {
+	if calls <= 0 {
+		return nil
+	}
+	targets, err := fuzzTargets(root)
+	if err != nil {
+		return err
+	}
+	if len(targets) == 0 {
+		return errors.New("there is no fuzz target")
+	}
+	each := (calls + len(targets) - 1) / len(targets)
+	for _, t := range targets {
+		if err := t.run(root, strconv.Itoa(each)+"x"); err != nil {
+			return fmt.Errorf("fuzz %s %s: %w", t.pkg, t.name, err)
+		}
+		fmt.Printf("ok    %d calls of %s %s found nothing\n", each, t.pkg, t.name)
+	}
+	return nil
+}

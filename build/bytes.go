@@ -38,7 +38,7 @@ func bytesByPackage(root, pkg string) ([]share, error) {
 	if err != nil {
 		return nil, err
 	}
-	return sharesOf(file, strings.Fields(list))
+	return sharesOf(file, append(strings.Fields(list), "main"))
 }
 
 // sharesOf reads a WebAssembly file: the sizes of its functions in the code

@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"saltbite/calc/field"
+	"saltbite/calc/metal"
 	"saltbite/site/words"
 )
 
@@ -98,6 +99,11 @@ func controlOf(f field.Field) control {
 	}
 	for _, value := range f.Choices {
 		c.Choices = append(c.Choices, choice{value, said.Choices[value]})
+	}
+	if f.Name == "metal" {
+		for m := range metal.All() {
+			c.Suggest = append(c.Suggest, m.Name)
+		}
 	}
 	return c
 }
