@@ -42,10 +42,19 @@ func hitsJSON(hits []metal.Hit) string {
 			key("name")
 			w.text(h.Metal.Name)
 			key("why")
-			w.text(h.Why)
+			w.text(why(h))
 		})
 	})
 	return string(w.out)
+}
+
+// why is the reason of a hit, and what a person should know of a name that
+// misleads.
+func why(h metal.Hit) string {
+	if h.Remark == "" {
+		return h.Why
+	}
+	return h.Why + "; " + h.Remark
 }
 
 func (w *writer) answers(answers []job.Figure) {

@@ -2,7 +2,11 @@
 
 package main
 
-import "github.com/hack-pad/safejs"
+import (
+	"github.com/hack-pad/safejs"
+
+	"saltbite/calc/metal"
+)
 
 // main puts the calls on the scope object, says that they are there, and stays
 // for as long as they may come.
@@ -10,6 +14,7 @@ func main() {
 	if err := open(safejs.Global()); err != nil {
 		panic(err)
 	}
+	metal.Find("") // folds the catalogue's names now, not at the first key
 	select {}
 }
 

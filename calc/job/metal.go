@@ -34,7 +34,11 @@ func (b *bench) understandMetal() {
 	if b.metal.density = b.amount("metalDensity"); b.metal.density.state == field.Blank {
 		b.metal.density = known(reading.Metal.Density)
 	}
-	b.reply.Metals = append(b.reply.Metals, row(reading.Metal, reading.Why))
+	why := reading.Why
+	if reading.Typed {
+		why += "; its density is reckoned by mixing, good to 3 %"
+	}
+	b.reply.Metals = append(b.reply.Metals, row(reading.Metal, why))
 	for _, rival := range reading.Rivals {
 		b.reply.Metals = append(b.reply.Metals, row(rival.Metal, rival.Why))
 	}

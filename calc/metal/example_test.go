@@ -17,8 +17,8 @@ func ExampleUnderstand() {
 	fmt.Println(err)
 	// Output:
 	// Yellow brass 65/35 | sounds like yellow brass | <nil>
-	// "Zink" is zinc, which this bench doesn't etch
-	// the shares in "Cu 85 Zn 10" add up to 95 %, not 100 %
+	// “Zink” is zinc, which this bench doesn't etch
+	// the shares in “Cu 85 Zn 10” add up to 95 %, not 100 %
 }
 
 func ExampleFind() {

@@ -51,7 +51,7 @@ func quote(text string) string {
 	if utf8.RuneCountInString(text) > most {
 		text = string([]rune(text)[:most]) + "…"
 	}
-	return `"` + text + `"`
+	return "“" + text + "”"
 }
 
 // Understand says which metal a text names. The error is *Unknown, or
