@@ -19,3 +19,14 @@ export function make(tag, ...children) {
 export function put(element, text) {
   if (element && element.textContent !== text) element.textContent = text
 }
+
+/**
+ * Writes a text into a new element where it is not there yet: what is new can't
+ * be seen to move.
+ *
+ * @param {Element} place
+ * @param {string} text
+ */
+export function renew(place, text) {
+  if (place.textContent !== text) place.replaceChildren(make('span', text))
+}

@@ -141,26 +141,39 @@ for (const { name, input } of sheet.rows.values()) {
   if (input.getAttribute('role') === 'combobox') combobox(input, suggesting(name, input), change)
 }
 
+/** How many suggestions are offered. */
+const offered = 8
+
 /**
+ * What a field suggests: for a metal what the bench finds by that name, then
+ * the names that the field lists and that begin like what was typed.
+ *
  * @param {string} name
  * @param {HTMLInputElement} input
  * @returns {(text: string) => Promise<import('./combobox.js').Suggestion[]>}
  */
 function suggesting(name, input) {
-  const fixed = input.dataset.suggest?.split('|')
-  if (name === 'metal' || !fixed) return metals
+  const listed = (input.dataset.suggest ?? '').split('|').map((text) => ({ text, why: '' }))
   return async (text) => {
-    const near = fixed.filter((one) => one.includes(text.toLowerCase()))
-    return near.filter((one) => one !== text).map((one) => ({ text: one, why: '' }))
+    const hits = name === 'metal' && text !== '' ? await bench?.find(text) ?? [] : []
+    const all = new Map(hits.map((hit) => [hit.name, { text: hit.name, why: hit.why }]))
+    for (const one of listed.filter((one) => beginsLike(one.text, text))) {
+      if (!all.has(one.text)) all.set(one.text, one)
+    }
+    const suggestions = [...all.values()].slice(0, offered)
+    return suggestions.length === 1 && suggestions[0].text === text ? [] : suggestions
   }
 }
 
-/** @param {string} text */
-async function metals(text) {
-  if (!bench || text === '') return []
-  const hits = await bench.find(text)
-  if (hits.length === 1 && hits[0].name === text) return []
-  return hits.map(({ name, why }) => ({ text: name, why }))
+/**
+ * Whether each word that was typed begins a word of a name.
+ *
+ * @param {string} name
+ * @param {string} typed
+ */
+function beginsLike(name, typed) {
+  const words = name.toLowerCase().split(/[\s/,]+/)
+  return typed.toLowerCase().split(/\s+/).every((part) => words.some((word) => word.startsWith(part)))
 }
 
 async function begin() {

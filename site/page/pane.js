@@ -2,7 +2,7 @@
  * The answer's pane: the sentence, the figures behind it, the cautions. The
  * sentence is seen at once and spoken after a pause, not at every key.
  */
-import { make, put } from './element.js'
+import { make, put, renew } from './element.js'
 import { showFigures } from './figures.js'
 
 /**
@@ -27,7 +27,7 @@ let timer
 export function showPane(sheet, reply) {
   const sentence = reply.sentence || instead(sheet, reply)
   say(sentence, reply.sentence ? Object.values(reply.answers).map(({ text }) => text) : [])
-  put(at('likely'), reply.sentence ? likely(reply) : '')
+  renew(at('likely'), reply.sentence ? likely(reply) : fourth(sheet, reply))
   showFigures(reply)
   showCautions(sheet, reply)
   speakSoon(sentence, reply)
@@ -117,6 +117,17 @@ function wholeAt(sentence, figure) {
     if (!/[\d.,/-]/.test(before) && !/[\p{L}\d/]/u.test(after)) return from
   }
   return -1
+}
+
+/**
+ * What helps where it is not clear yet which of the four is sought.
+ *
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+function fourth(sheet, { errors }) {
+  const open = sheet.empty || errors.some(({ code }) => code === 'missing')
+  return open ? 'Any three of depth, time, current and open area make the fourth.' : ''
 }
 
 /** @param {Reply} reply */

@@ -91,7 +91,7 @@ function showGists(sheet, { answers }) {
     const gist = /** @type {HTMLElement | null} */ (part.querySelector('summary .gist'))
     if (!gist) continue
     const typed = [...sheet.rows.values()].filter(({ name, element }) => part.contains(element) && !sheet.blank(name))
-    const came = (part.dataset.shows ?? '').split(' ').filter((name) => name in answers && sheet.blank(name) !== false)
+    const came = (part.dataset.shows ?? '').split(' ').filter((name) => name in answers && !typed.some((row) => row.name === name))
     const said = [
       ...typed.map((row) => (part.matches('.more') ? `${row.label} ` : '') + shown(row)),
       ...came.map((name) => `${labelOf(name)} ${answers[name].text}`),
