@@ -83,6 +83,10 @@ func styleSheet(root string) ([]byte, error) {
 	}})
 }
 
+// modulesAreStrict keeps modules in strict mode where a bundle is none, whatever
+// the type checker's own settings are.
+const modulesAreStrict = `{"compilerOptions": {"alwaysStrict": true}}`
+
 // run bundles and minifies; a warning is a mistake.
 func run(root string, options api.BuildOptions) ([]byte, error) {
 	options.AbsWorkingDir = root
@@ -91,6 +95,7 @@ func run(root string, options api.BuildOptions) ([]byte, error) {
 	options.MinifyIdentifiers = true
 	options.MinifySyntax = true
 	options.Engines = engines
+	options.TsconfigRaw = modulesAreStrict
 	options.Charset = api.CharsetUTF8
 	options.LegalComments = api.LegalCommentsNone
 	options.LogLevel = api.LogLevelSilent
