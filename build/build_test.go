@@ -4,10 +4,15 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"net/http"
+	"net/http/httptest"
+	"net/url"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"saltbite/calc/field"
 )
@@ -74,6 +79,75 @@ func TestPolicyIsThePagesOwn(t *testing.T) {
 		if got := policyOf([]byte(page)); got != want {
 			t.Errorf("policy of %s is %q", page, got)
 		}
+	}
+}
+
+func TestServedTypesAreTheServersOwn(t *testing.T) {
+	s := &shop{site: site{"index.html": []byte(`<meta http-equiv="Content-Security-Policy" content="default-src 'none'">`),
+		"saltbite.mjs": []byte("x"), "saltbite.wasm": []byte("y"), "style.css": []byte("z")}}
+	for path, want := range map[string]string{
+		"/":                       "text/html; charset=utf-8",
+		"/saltbite.mjs":           "text/javascript; charset=utf-8",
+		"/saltbite.wasm":          "application/wasm",
+		"/a/../style.css":         "text/css; charset=utf-8",
+		"/nothing.js":             "404",
+		"/../../../../etc/passwd": "404",
+	} {
+		answer := httptest.NewRecorder()
+		s.ServeHTTP(answer, &http.Request{Method: "GET", URL: &url.URL{Path: path}, Header: http.Header{}})
+		got := answer.Header().Get("Content-Type")
+		if answer.Code != http.StatusOK {
+			got = strconv.Itoa(answer.Code)
+		} else if policy := answer.Header().Get("Content-Security-Policy"); policy != "default-src 'none'" {
+			t.Errorf("%s is served under the policy %q", path, policy)
+		}
+		if got != want {
+			t.Errorf("%s is served as %s, want %s", path, got, want)
+		}
+	}
+}
+
+func TestListensOnAFreePortIfTheUsualIsTaken(t *testing.T) {
+	first, err := listen("")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer first.Close()
+	second, err := listen("")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer second.Close()
+	if !strings.HasPrefix(second.Addr().String(), "127.0.0.1:") || second.Addr().String() == first.Addr().String() {
+		t.Errorf("listens at %v and %v", first.Addr(), second.Addr())
+	}
+}
+
+func TestChangedSourcesAreNoticed(t *testing.T) {
+	dir := t.TempDir()
+	file := filepath.Join(dir, "site", "page.js")
+	if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(file, nil, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	before := sources(dir)
+	if !same(before, sources(dir)) {
+		t.Error("sources changed by being looked at")
+	}
+	later := time.Now().Add(time.Minute)
+	if err := os.Chtimes(file, later, later); err != nil {
+		t.Fatal(err)
+	}
+	if same(before, sources(dir)) {
+		t.Error("a changed source was not noticed")
+	}
+	if err := os.Remove(file); err != nil {
+		t.Fatal(err)
+	}
+	if same(before, sources(dir)) {
+		t.Error("a removed source was not noticed")
 	}
 }
 

@@ -95,6 +95,9 @@ func write(root string, args []string) error {
 	if err := site.writeTo(filepath.Join(root, "dist")); err != nil {
 		return err
 	}
+	if err := refreshReadme(root); err != nil {
+		return err
+	}
 	for _, name := range site.names() {
 		fmt.Printf("%9d  dist/%s\n", len(site[name]), name)
 	}

@@ -37,8 +37,7 @@ func packAs(root, version string) (site, error) {
 		return nil, err
 	}
 	made["saltbite.d.mts"] = declarations()
-
-	return made, refreshReadme(root)
+	return made, nil
 }
 
 func (s site) names() []string {

@@ -2,9 +2,7 @@ package main
 
 import (
 	"bytes"
-	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -23,9 +21,6 @@ const (
 func refreshReadme(root string) error {
 	path := filepath.Join(root, "README.md")
 	readme, err := os.ReadFile(path)
-	if errors.Is(err, fs.ErrNotExist) { // a copy of the sources alone
-		return nil
-	}
 	if err != nil {
 		return err
 	}

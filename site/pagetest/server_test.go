@@ -36,11 +36,7 @@ type server struct {
 
 func serve(t *testing.T) *server {
 	t.Helper()
-	dist := os.Getenv("SALTBITE_DIST")
-	if dist == "" {
-		t.Skip("SALTBITE_DIST names no finished site; go run ./build test makes one and names it")
-	}
-	s := &server{dist: dist}
+	s := &server{dist: finished(t)}
 	s.Server = httptest.NewServer(s)
 	t.Cleanup(s.Server.Close)
 	return s

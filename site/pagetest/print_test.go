@@ -1,0 +1,51 @@
+package pagetest
+
+import (
+	"errors"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"saltbite/build/engine"
+)
+
+// TestPrint reads the printed page back: the sentence and a figure stand on it.
+func TestPrint(t *testing.T) {
+	for _, name := range []string{engine.Chromium, engine.Firefox} { // the third has no print command
+		t.Run(name, func(t *testing.T) {
+			p := &page{t, engine.ForTest(t, name, engine.Options{}), serve(t)}
+			p.fresh()
+			p.fill(copperJob)
+			p.answers(copperTime)
+			document, err := p.Print()
+			if err != nil {
+				t.Fatal(err)
+			}
+			words := strings.Join(strings.Fields(textOf(t, document)), " ")
+			for _, wanted := range []string{copperTime, "copper", "Current density"} {
+				if !strings.Contains(words, wanted) {
+					t.Errorf("%q is not printed: %s", wanted, words)
+				}
+			}
+		})
+	}
+}
+
+// textOf is the text of a PDF.
+func textOf(t *testing.T, document []byte) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "page.pdf")
+	if err := os.WriteFile(path, document, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	text, err := exec.Command("pdftotext", "-layout", path, "-").Output()
+	if errors.Is(err, exec.ErrNotFound) && os.Getenv("SALTBITE_SETUP") == "" {
+		t.Skip("there is no pdftotext here")
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(text)
+}
