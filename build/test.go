@@ -226,7 +226,7 @@ func (s *suite) types() {
 // declared checks the types that the site offers to scripts.
 func (s *suite) declared() error {
 	return runIn(filepath.Join(s.root, "site"), nil, filepath.Join("node_modules", ".bin", "tsc"), "--strict", "--noEmit",
-		"--target", "es2022", "--module", "nodenext", "--lib", "es2022,dom", "--types", "", filepath.Join(s.dist(), "saltbite.d.mts"))
+		"--target", "es2022", "--module", "nodenext", "--lib", "es2022,dom", filepath.Join(s.dist(), "saltbite.d.mts"))
 }
 
 // installScripts brings the packages that only tests use, unless they are here
