@@ -15,7 +15,9 @@ import (
 
 const (
 	keysMeasured = 200
-	slowdown     = 4 // a tablet's processor beside a workshop's computer, roughly
+	// Before the page is asked whether it has painted, which takes its time too.
+	restBetweenKeys = 80 * time.Millisecond
+	slowdown        = 4 // a tablet's processor beside a workshop's computer, roughly
 )
 
 // watching notes on the page how long it takes from a key to the painted answer,
@@ -163,6 +165,7 @@ func typeKeys(s *engine.Session) (noted, error) {
 		if err := s.Press(key); err != nil {
 			return n, err
 		}
+		time.Sleep(restBetweenKeys)
 		if err := s.Wait(5*time.Second, "window.painted.length > arguments[0]", i); err != nil {
 			return n, err
 		}

@@ -50,8 +50,8 @@ func startWebKit(o Options) (*Session, error) {
 }
 
 // webKitEnv: the accessibility bus that GTK asks for is not there.
-// WEBKIT_DISABLE_DMABUF_RENDERER stays unset: with it, pictures of
-// the window never come in 2.50.
+// WEBKIT_DISABLE_DMABUF_RENDERER stays unset: with it, pictures of the window
+// never come in 2.50.
 func webKitEnv(display string, o Options) []string {
 	theme := "Adwaita"
 	if o.Dark {
