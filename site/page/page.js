@@ -108,12 +108,12 @@ clear.addEventListener('click', () => {
   }
 })
 
-// Enter moves on to the next field that is in sight.
+// Enter moves on to the next field that is not folded away.
 form.addEventListener('keydown', (event) => {
   const control = event.target
   if (event.key !== 'Enter' || event.isComposing || !(control instanceof HTMLInputElement)) return
   event.preventDefault()
-  const inputs = [...sheet.rows.values()].map(({ input }) => input).filter((input) => input.offsetParent !== null)
+  const inputs = [...sheet.rows.values()].map(({ input }) => input).filter((input) => !input.closest('details:not([open])'))
   const next = inputs[inputs.indexOf(control) + 1]
   next?.focus()
   next?.select()
