@@ -34,7 +34,7 @@ func bytesByPackage(root, pkg string) ([]share, error) {
 	if err != nil {
 		return nil, err
 	}
-	list, err := goSays(root, "list", "-deps", pkg)
+	list, err := goSays(root, forWasm, "list", "-deps", pkg)
 	if err != nil {
 		return nil, err
 	}

@@ -9,7 +9,7 @@ type fuzzTarget struct{ pkg, name string }
 
 // fuzzTargets lists the fuzz functions of all that reads what people type.
 func fuzzTargets(root string) ([]fuzzTarget, error) {
-	said, err := goSays(root, "test", "-list", "^Fuzz", "./calc/...", "./wasm")
+	said, err := goSays(root, nil, "test", "-list", "^Fuzz", "./calc/...", "./wasm")
 	if err != nil {
 		return nil, err
 	}

@@ -50,7 +50,7 @@ var kept = []string{"GOPROXY", "GONOPROXY", "GOSUMDB", "GONOSUMDB", "GOPRIVATE",
 // cleanEnv is the environment without the settings that would change what is
 // built, whether they stand in it or in the file that `go env -w` writes.
 func cleanEnv(root string) ([]string, error) {
-	said, err := goSays(root, append([]string{"env"}, kept...)...)
+	said, err := goSays(root, nil, append([]string{"env"}, kept...)...)
 	if err != nil {
 		return nil, err
 	}
@@ -69,7 +69,7 @@ func cleanEnv(root string) ([]string, error) {
 
 // glue is the toolchain's own wasm_exec.js, of the toolchain that compiles.
 func glue(root string) ([]byte, error) {
-	goroot, err := goSays(root, "env", "GOROOT")
+	goroot, err := goSays(root, nil, "env", "GOROOT")
 	if err != nil {
 		return nil, err
 	}
@@ -87,10 +87,12 @@ func versionOf(root string) string {
 	return string(bytes.TrimSpace(tag))
 }
 
-// goSays runs the go command in root and returns what it prints.
-func goSays(root string, args ...string) (string, error) {
+// goSays runs the go command in root, with more in its environment, and returns
+// what it prints.
+func goSays(root string, env []string, args ...string) (string, error) {
 	cmd := exec.Command("go", args...)
 	cmd.Dir = root
+	cmd.Env = append(os.Environ(), env...)
 	out, err := cmd.Output()
 	if err != nil {
 		var exit *exec.ExitError

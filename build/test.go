@@ -165,7 +165,7 @@ func (s *suite) native() {
 const pagePackage = "saltbite/site/pagetest"
 
 func (s *suite) packages(want func(string) bool) ([]string, error) {
-	list, err := goSays(s.root, "list", "./...", "./testdata")
+	list, err := goSays(s.root, nil, "list", "./...", "./testdata")
 	if err != nil {
 		return nil, err
 	}
