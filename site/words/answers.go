@@ -10,7 +10,7 @@ var Answers = map[string]string{
 	"density":     "Current density",
 	"charge":      "Charge",
 	"removed":     "Dissolves in all",
-	"removedEach": "Each weighs less by",
+	"removedEach": "Each piece loses",
 	"equivalent":  "Dissolves per A h",
 	"rate":        "Rate of bite",
 
@@ -27,7 +27,7 @@ var Answers = map[string]string{
 	"conductivity":      "Conductivity",
 	"saturation":        "Of saturation",
 	"undissolved":       "Stays undissolved",
-	"waterToDissolve":   "Water to dissolve all",
+	"waterToDissolve":   "Water to dissolve",
 	"metalInBath":       "Metal in the bath",
 	"crystals":          "Crystals when cold",
 	"saturatesAt":       "Crystallises below",
