@@ -5,7 +5,7 @@
 import { open } from '../engine/client.js'
 import { combobox } from './combobox.js'
 import { load, read, save } from './keep.js'
-import { sayBroken, showPane } from './pane.js'
+import { sayPlainly, showPane } from './pane.js'
 import { showRows } from './rows.js'
 import { given, seek } from './seek.js'
 import { Sheet } from './sheet.js'
@@ -177,13 +177,14 @@ function beginsLike(name, typed) {
 }
 
 async function begin() {
+  sayPlainly('') // the script runs, so what stands there for want of it goes
   const kept = load()
   if (kept) sheet.restore(kept)
   unfold()
   try {
     bench = await open(import.meta.url)
   } catch {
-    sayBroken(typeof WebAssembly === 'object'
+    sayPlainly(typeof WebAssembly === 'object'
       ? 'The calculator could not be loaded. Is the connection there? Then load this page again.'
       : 'This browser has no WebAssembly, or it is switched off, and the calculator can’t run without it.')
     return

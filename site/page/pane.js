@@ -34,11 +34,11 @@ export function showPane(sheet, reply) {
 }
 
 /**
- * Says that the page can't work, and why.
+ * Says something that is no answer: that the page can't work, and why.
  *
  * @param {string} text
  */
-export function sayBroken(text) {
+export function sayPlainly(text) {
   say(text, [])
 }
 
