@@ -93,6 +93,32 @@ func (w *writer) rows(r job.Reply) {
 	w.object(func(key func(string)) {
 		key("metal")
 		list(w, r.Metals, w.metal)
+		key("bites")
+		list(w, r.Bites, w.bite)
+	})
+}
+
+func (w *writer) bite(row job.BiteRow) {
+	w.object(func(key func(string)) {
+		key("depth")
+		w.cell(row.Depth)
+		key("area")
+		w.cell(row.Area)
+		key("minutes")
+		w.cell(row.Minutes)
+		key("amperes")
+		w.cell(row.Amperes)
+	})
+}
+
+func (w *writer) cell(c job.Cell) {
+	w.object(func(key func(string)) {
+		key("value")
+		w.number(c.Value)
+		key("unit")
+		w.text(c.Unit)
+		key("text")
+		w.text(c.Text)
 	})
 }
 
@@ -114,6 +140,10 @@ func (w *writer) metal(m job.MetalRow) {
 			key("remark")
 			w.text(m.Remark)
 		}
+		key("source")
+		w.text(m.Source)
+		key("confidence")
+		w.text(m.Confidence)
 	})
 }
 

@@ -29,6 +29,12 @@ func (f *Field) read(text string) (Value, *Error) {
 		return v, nil
 	case Choice:
 		return f.pick(v)
+	case Series:
+		return f.series(v)
+	case Clock:
+		return f.clock(v)
+	case Gravity:
+		return f.gravity(v)
 	}
 	q, err := quantity.Read(text, f.Bare, f.Kinds...)
 	if err != nil {
@@ -44,8 +50,13 @@ func (f *Field) read(text string) (Value, *Error) {
 	return v, nil
 }
 
-// pick reads one of the field's choices, whatever its case.
+// pick reads one of the field's choices, or another word for it, whatever its
+// case.
 func (f *Field) pick(v Value) (Value, *Error) {
+	if c, ok := f.Also[strings.ToLower(v.Text)]; ok {
+		v.Pick = c
+		return v, nil
+	}
 	for _, c := range f.Choices {
 		if strings.EqualFold(c, v.Text) {
 			v.Pick = c
@@ -58,7 +69,7 @@ func (f *Field) pick(v Value) (Value, *Error) {
 // beyond says in what way a value in SI is outside the field's limits; "" if it
 // is not. A field without a unit of limits has none of its own.
 func (f *Field) beyond(si float64) string {
-	if f.Limit == "" && f.Form != Whole && f.Kinds[0] != quantity.Number {
+	if f.Limit == "" && f.Kinds[0] != quantity.Number {
 		return ""
 	}
 	least, most := si, si

@@ -26,12 +26,12 @@ var faceFields = []string{"open", "width", "height", "diameter"}
 
 // setAside leaves out the text of what is sought.
 func (b *bench) setAside() {
-	switch sought := b.sheet.Value("find").Pick; sought {
+	switch sought := b.fields.Value("find").Pick; sought {
 	case "":
 	case "area":
-		b.sheet.SetAside(append([]string{"area"}, faceFields...)...)
+		b.fields.SetAside(append([]string{"area"}, faceFields...)...)
 	default:
-		b.sheet.SetAside(sought)
+		b.fields.SetAside(sought)
 	}
 }
 
@@ -45,9 +45,12 @@ func (b *bench) workBite() {
 	if !b.agree() {
 		return
 	}
-	b.joinDensity()
-	b.solve()
+	if b.fields.Value("bites").State == field.Blank {
+		b.joinDensity()
+		b.solve()
+	}
 	b.answerBite()
+	b.workBites()
 	b.askForMore()
 }
 
@@ -55,7 +58,8 @@ func (b *bench) workBite() {
 func (b *bench) readShape() {
 	w := &b.bite
 	w.pieces = b.amount("pieces")
-	edge, extra, undercut := b.orZero("edge"), b.orZero("extra"), b.amount("undercut")
+	edge, undercut := b.orZero("edge"), b.amount("undercut")
+	extra := sum(known(0), b.amount("extra"), b.hidden.onPiece, b.hidden.onHanger)
 	if edge.known() && edge.v == 0 {
 		undercut = known(0) // no edge, no undercut to know
 	}
@@ -108,10 +112,13 @@ func (b *bench) face() number {
 // contradiction at every field that takes part.
 func (b *bench) agree() bool {
 	w := &b.bite
+	if b.monitored() {
+		return b.densityAgrees()
+	}
 	if w.depth.known() && w.time.known() && w.current.known() && w.area.known() {
 		b.contradict("depth, time, current and area are all given, and any three make the fourth",
 			"depth", "time", "current", "area")
-		if b.sheet.Value("area").Text == "" {
+		if b.fields.Value("area").Text == "" {
 			b.contradict("depth, time, current and area are all given, and any three make the fourth", faceFields...)
 		}
 		return false
@@ -193,7 +200,9 @@ func (b *bench) solve() {
 	}
 	switch {
 	case w.depth.known() && w.time.known():
-		b.solveAround(law)
+		if !b.monitored() {
+			b.solveAround(law)
+		}
 	case w.depth.known() && w.time.state == field.Blank:
 		b.found("time", &w.time, b.timeBy(law))
 	case w.time.known() && w.depth.state == field.Blank:
@@ -258,7 +267,7 @@ func (b *bench) found(name string, f *number, si float64) {
 // blank.
 func (b *bench) sought() {
 	w := &b.bite
-	asked := b.sheet.Value("find").Pick
+	asked := b.fields.Value("find").Pick
 	left := w.given.depth.known() && w.given.time.known()
 	note := func(name string, before, after number) {
 		if before.state == field.Blank && after.known() && (left || asked == name) && !slices.Contains(b.reply.Found, name) {
@@ -306,7 +315,7 @@ func (b *bench) answerRanges() {
 	switch {
 	case b.inCommonSalt():
 		slow.Equivalent = b.equivalent().low
-	case b.sheet.Value("efficiency").State == field.Assumed:
+	case b.fields.Value("efficiency").State == field.Assumed:
 		slow.Efficiency, fast.Efficiency = leastEfficiency, mostEfficiency
 	default:
 		return
@@ -345,8 +354,11 @@ func (b *bench) answerRemoved() {
 	}
 	removed := law.Removed(charge.v)
 	b.put("removed", removed)
-	if w.pieces.known() {
+	switch {
+	case b.hidden.onHanger.v == 0 && w.pieces.known():
 		b.put("removedEach", removed/w.pieces.v)
+	case w.area.known() && w.depth.known() && w.shape != field.Bad && !b.monitored():
+		b.put("removedEach", law.Density*b.onScale().Volume(w.depth.v))
 	}
 }
 
@@ -354,7 +366,7 @@ func (b *bench) answerRemoved() {
 // depth and time are known, else at the start.
 func (b *bench) answerRate() {
 	w := &b.bite
-	if w.depth.known() && w.time.known() {
+	if w.depth.known() && w.time.known() && !b.monitored() {
 		b.put("rate", w.depth.v/w.time.v)
 	} else if law, ok := b.law(); ok && w.density.known() {
 		b.put("rate", law.DepthAt(w.density.v, 1))
@@ -365,8 +377,12 @@ func (b *bench) answerRate() {
 func (b *bench) askForMore() {
 	w := &b.bite
 	given := func(f number) bool { return f.state != field.Blank }
-	speed := given(w.density) || given(w.current) && given(w.area)
-	enough := given(w.depth) && given(w.time) || speed && (given(w.depth) || given(w.time))
+	_, read := b.readings()
+	if b.bitten() || b.depthAlone() {
+		return
+	}
+	speed := given(w.density) || (given(w.current) || read) && given(w.area)
+	enough := read && given(w.depth) && given(w.area) || given(w.depth) && given(w.time) || speed && (given(w.depth) || given(w.time))
 	switch {
 	case b.metal.state == field.Blank:
 		if enough && !b.has("charge") && !b.has("rate") {
@@ -378,12 +394,35 @@ func (b *bench) askForMore() {
 	}
 }
 
+// bitten says whether several bites are given with what they need.
+func (b *bench) bitten() bool {
+	w := &b.bite
+	return b.fields.Value("bites").State != field.Blank && (w.density.state != field.Blank || w.current.state != field.Blank)
+}
+
+// depthAlone says whether a depth is asked about for its sheet and lines only.
+func (b *bench) depthAlone() bool {
+	g := b.bite.given
+	for _, f := range []number{g.time, g.current, g.area, g.density} {
+		if f.state != field.Blank {
+			return false
+		}
+	}
+	for _, name := range []string{"sheet", "line", "space", "bites"} {
+		if b.fields.Value(name).State != field.Blank {
+			return g.depth.state != field.Blank
+		}
+	}
+	return false
+}
+
 // needFour puts "needed" at each blank of the four that is not the one sought.
 func (b *bench) needFour() {
 	w := &b.bite
 	for _, name := range []string{"depth", "time", "current", "area"} {
-		sought := b.sheet.Value("find").Pick == name
-		stands := name == "current" && w.density.state != field.Blank || name == "area" && w.area.state != field.Blank
+		sought := b.fields.Value("find").Pick == name
+		_, read := b.readings()
+		stands := read && (name == "current" || name == "time") || name == "current" && w.density.state != field.Blank || name == "area" && w.area.state != field.Blank
 		if !sought && !stands {
 			b.need(name)
 		}

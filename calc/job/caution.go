@@ -25,8 +25,15 @@ func (b *bench) warn() {
 	b.warnOfBeryllium()
 	b.warnOfWrongBath()
 	b.warnOfMetal()
+	b.warnOfHanger()
+	b.warnOfCourse()
+	b.warnOfSheet()
 	b.warnOfDensity()
+	b.warnOfLimits()
+	b.warnOfSupply()
 	b.warnOfMix()
+	b.warnOfDrift()
+	b.warnOfGas()
 	b.warnOfSalt()
 }
 
@@ -69,7 +76,7 @@ func (b *bench) warnOfMetal() {
 			names = append(names, r.Metal.Name)
 		}
 		b.raise("metal-guess", Note, "metal",
-			field.Quote(b.sheet.Value("metal").Text)+" has more than one reading. "+b.metal.reading.Metal.Name+
+			field.Quote(b.fields.Value("metal").Text)+" has more than one reading. "+b.metal.reading.Metal.Name+
 				" is taken; it may also be "+strings.Join(names, ", or ")+". Type the grade, or choose from the list.",
 			"Is it the metal that was meant? Check the grade")
 	}
@@ -87,7 +94,7 @@ func (b *bench) warnOfMetal() {
 				"gloves, no dust, not for under-18s or in pregnancy where local law says so. Keep its waste apart."+local,
 			"Lead sludge: gloves, no dust, keep its waste apart")
 	}
-	if b.metal.reading.Metal.Family == metal.Clay && b.sheet.Value("metalDensity").State == field.Blank {
+	if b.metal.reading.Metal.Family == metal.Clay && b.fields.Value("metalDensity").State == field.Blank {
 		b.raise("porous", Note, "metalDensity",
 			"Fired clay is porous and holds bath in its pores. A density of "+quantity.Print(b.metal.density.v, quantity.Density, "g/cm3")+
 				" is assumed: weigh and measure the piece, and type its own density. Rinse it long.",
@@ -106,10 +113,7 @@ func (b *bench) warnOfDensity() {
 	if !ok || density.si <= denseNote {
 		return
 	}
-	level, at := Note, "density"
-	if b.sheet.Value("density").State == field.Blank {
-		at = "current"
-	}
+	level, at := Note, b.densityField()
 	words := "is more than 50 mA/cm², where a still bath and a thin resist ask for care. Watch the first minutes, or take less current for longer."
 	if density.si > denseWarn {
 		level = Warn
@@ -158,9 +162,8 @@ func (b *bench) warnOfSalt() {
 	default:
 		b.raise("common-salt", Note, "salt",
 			"In common salt copper leaves as copper(I): the figures say so, and the lower depth is that of copper(II). "+
-				"Hydrogen bubbles from the cathode, and chlorine comes at higher voltage: air the room, no flame or spark near. "+
 				"The sludge holds copper and is very toxic to aquatic life: never the drain."+local,
-			"Common salt: air the room, no flame, keep the sludge")
+			"Common salt: goggles, keep the sludge from the drain")
 	}
 }
 

@@ -13,14 +13,22 @@ import (
 
 // Answer works out all that the fields suffice for. It never fails: what is
 // missing or can't be read stands in Errors.
-func Answer(s *field.Sheet) Reply {
-	b := &bench{sheet: s, figures: make(map[string]answered, len(field.Answers))}
+func Answer(s *field.Set) Reply {
+	b := &bench{fields: s, figures: make(map[string]answered, len(field.Answers))}
 	b.us = s.Value("units").Pick == "us"
 	b.setAside()
 	b.understandMetal()
 	b.understandSalt()
+	b.workHidden()
 	b.workBite()
 	b.workMix()
+	b.workSheet()
+	b.workLimits()
+	b.suggest()
+	b.workSupply()
+	b.answerHidden()
+	b.workKeep()
+	b.workCourse()
 	b.warn()
 	b.reply.Sentence = b.sentence()
 	b.reply.Answers = b.answers()
@@ -31,15 +39,17 @@ func Answer(s *field.Sheet) Reply {
 // bench is one answer in the making. The rooms below it are pure; it carries
 // what they are given from one to the next.
 type bench struct {
-	sheet   *field.Sheet
+	fields  *field.Set
 	reply   Reply
 	us      bool
 	figures map[string]answered
 
-	metal metalUsed
-	salt  saltUsed
-	bite  biteWorked
-	mix   mixWorked
+	metal  metalUsed
+	salt   saltUsed
+	hidden hiddenFound
+	bite   biteWorked
+	mix    mixWorked
+	supply supplyWorked
 }
 
 // none stands for an end of a range that is not known.
@@ -69,19 +79,19 @@ func (b *bench) answers() []Figure {
 		if !ok {
 			continue
 		}
-		a := Figure{Name: row.Name, Value: quantity.In(fig.si, row.Unit), Unit: row.Unit, Text: b.print(row, fig.si)}
+		a := Figure{Name: row.Name, Value: row.In(fig.si), Unit: row.Unit, Text: b.print(row, fig.si)}
 		if !finite(a.Value) {
 			continue
 		}
-		a.Low, a.High = end(fig.low, row.Unit), end(fig.high, row.Unit)
+		a.Low, a.High = end(fig.low, row), end(fig.high, row)
 		a.Range = b.span(row, fig)
 		list = append(list, a)
 	}
 	return list
 }
 
-func end(si float64, unit string) *float64 {
-	v := quantity.In(si, unit)
+func end(si float64, row field.Answer) *float64 {
+	v := row.In(si)
 	if !finite(v) {
 		return nil
 	}
@@ -105,6 +115,14 @@ func (b *bench) span(row field.Answer, fig answered) string {
 
 // print prints a quantity in SI as an answer's row says, in the units asked for.
 func (b *bench) print(row field.Answer, si float64) string {
+	switch {
+	case row.Form == field.ClockTime:
+		return clock(si)
+	case row.Form == field.GaugeNumber:
+		return gauge(si)
+	case row.Kind == quantity.Number:
+		return quantity.PrintCount(si)
+	}
 	unit := row.Unit
 	if row.Text != "" {
 		unit = row.Text
@@ -120,12 +138,7 @@ func (b *bench) text(name string) string { return b.say(name, b.figures[name].si
 
 // say prints a figure in SI as the answer of that name would be.
 func (b *bench) say(name string, si float64) string {
-	for _, row := range field.Answers {
-		if row.Name == name {
-			return b.print(row, si)
-		}
-	}
-	panic("job: no answer " + name)
+	return b.print(field.AnswerByName(name), si)
 }
 
 func (b *bench) has(name string) bool {
@@ -145,7 +158,7 @@ func (f number) known() bool { return f.state == field.Given || f.state == field
 
 // amount reads a field in SI.
 func (b *bench) amount(name string) number {
-	v := b.sheet.Value(name)
+	v := b.fields.Value(name)
 	return number{v.Q.Value, v.State}
 }
 
@@ -179,12 +192,12 @@ func within(a, b float64) bool { return math.Abs(a-b) <= 0.01*math.Max(math.Abs(
 // given: what was typed, what it disagrees with, what is wanted.
 func (b *bench) contradict(why string, names ...string) {
 	for _, name := range names {
-		v := b.sheet.Value(name)
+		v := b.fields.Value(name)
 		f, _ := field.ByName(name)
 		if v.Text == "" {
 			continue
 		}
-		b.sheet.Fail(field.Error{Field: name, Code: field.Contradiction,
+		b.fields.Fail(field.Error{Field: name, Code: field.Contradiction,
 			Text: field.Quote(v.Text) + " disagrees: " + why + ". " + f.Wanted() + " Or leave one of them blank."})
 	}
 }
@@ -192,10 +205,10 @@ func (b *bench) contradict(why string, names ...string) {
 // need puts a quiet "needed" at a blank field.
 func (b *bench) need(names ...string) {
 	for _, name := range names {
-		if b.sheet.Value(name).Text != "" {
+		if b.fields.Value(name).Text != "" {
 			continue
 		}
 		f, _ := field.ByName(name)
-		b.sheet.Fail(field.Error{Field: name, Code: field.Missing, Text: "Needed here or in another blank row. " + f.Wanted()})
+		b.fields.Fail(field.Error{Field: name, Code: field.Missing, Text: "Needed here or in another blank row. " + f.Wanted()})
 	}
 }

@@ -18,7 +18,7 @@ type metalUsed struct {
 
 // understandMetal reads the metal's name.
 func (b *bench) understandMetal() {
-	v := b.sheet.Value("metal")
+	v := b.fields.Value("metal")
 	b.metal.state = v.State
 	if v.State != field.Given {
 		return
@@ -26,7 +26,7 @@ func (b *bench) understandMetal() {
 	reading, err := metal.Understand(v.Text)
 	if err != nil {
 		b.metal.state = field.Bad
-		b.sheet.Fail(field.Error{Field: "metal", Code: field.Unknown, Text: err.Error() +
+		b.fields.Fail(field.Error{Field: "metal", Code: field.Unknown, Text: err.Error() +
 			". A copper, brass, bronze, nickel silver or silver is wanted, such as cartridge brass."})
 		return
 	}
@@ -46,7 +46,8 @@ func (b *bench) understandMetal() {
 
 func row(m *metal.Metal, why string) MetalRow {
 	return MetalRow{ID: m.ID, Name: m.Name, Composition: composition(m), Density: m.Density / 1000,
-		Family: m.Family.String(), Why: why, Remark: m.Remark}
+		Family: m.Family.String(), Why: why, Remark: m.Remark,
+		Source: m.Source, Confidence: m.Confidence}
 }
 
 // composition is what a metal holds, in per cent by mass, as "70 Cu 30 Zn".

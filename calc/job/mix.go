@@ -16,6 +16,7 @@ type mixWorked struct {
 	over     bool     // more salt than dissolves
 	cold     bool     // crystals drop at the coldest
 	outside  []string // what was read past the end of a table
+	still    bool     // spent liquid stays on work and cathode
 }
 
 // workMix answers the group mix.
@@ -41,8 +42,12 @@ func (b *bench) workMix() {
 	b.answerWeights()
 }
 
-// mixing says whether anything of a bath was asked.
+// mixing says whether anything of a new bath was asked; the volume of a blend
+// is not.
 func (b *bench) mixing() bool {
+	if b.fields.Value("strengthA").State != field.Blank {
+		return false
+	}
 	for _, name := range []string{"strength", "saltInHand", "waterInHand"} {
 		if b.amount(name).state != field.Blank {
 			return true
@@ -97,7 +102,7 @@ func (b *bench) handsAgree() bool {
 func (b *bench) mixStrength(kelvin float64) {
 	m := &b.mix
 	salt, water, assay := b.amount("saltInHand"), b.amount("waterInHand"), b.amount("assay")
-	strength := b.sheet.Value("strength")
+	strength := b.fields.Value("strength")
 	switch {
 	case strength.State == field.Given:
 		if m.solution, m.ready = b.solution("strength", strength.Q, kelvin); m.ready && m.volume.state == field.Blank {
@@ -131,8 +136,8 @@ func (b *bench) solution(name string, strength quantity.Quantity, kelvin float64
 
 func (b *bench) refuseStrength(name string, err error) {
 	f, _ := field.ByName(name)
-	b.sheet.Fail(field.Error{Field: name, Code: string(quantity.OutOfSize),
-		Text: field.Quote(b.sheet.Value(name).Text) + " " + err.Error() + ". " + f.Wanted()})
+	b.fields.Fail(field.Error{Field: name, Code: string(quantity.OutOfSize),
+		Text: field.Quote(b.fields.Value(name).Text) + " " + err.Error() + ". " + f.Wanted()})
 }
 
 // volumeFromHand is what the scarcer of salt and water in hand makes.
@@ -172,7 +177,7 @@ func (b *bench) answerSolution() {
 // saturated one too, where the strength is a share of it.
 func (b *bench) outsideTables() []string {
 	clauses := b.mix.solution.Outside()
-	if strength := b.sheet.Value("strength"); strength.State == field.Given && strength.Q.Kind == quantity.Saturation {
+	if strength := b.fields.Value("strength"); strength.State == field.Given && strength.Q.Kind == quantity.Saturation {
 		if clause, ok := b.mix.solution.SaturationOutside(); ok {
 			clauses = append(clauses, clause)
 		}

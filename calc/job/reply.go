@@ -8,6 +8,7 @@ type Reply struct {
 	Found    []string
 	Answers  []Figure // in the order of field.Answers
 	Metals   []MetalRow
+	Bites    []BiteRow
 	Cautions []Caution
 	Errors   []field.Error
 }
@@ -33,6 +34,8 @@ type MetalRow struct {
 	Family      string
 	Why         string
 	Remark      string
+	Source      string // of the catalogue's row
+	Confidence  string
 }
 
 // Level says how grave a caution is.

@@ -14,7 +14,7 @@ type saltUsed struct {
 // understandSalt reads the salt's name. Left blank it is the metal's own:
 // silver nitrate for what holds more silver than copper, else copper sulfate.
 func (b *bench) understandSalt() {
-	v := b.sheet.Value("salt")
+	v := b.fields.Value("salt")
 	b.salt.state = v.State
 	switch {
 	case v.State == field.Given:
@@ -22,7 +22,7 @@ func (b *bench) understandSalt() {
 		if err != nil {
 			b.salt.state = field.Bad
 			f, _ := field.ByName("salt")
-			b.sheet.Fail(field.Error{Field: "salt", Code: field.Unknown,
+			b.fields.Fail(field.Error{Field: "salt", Code: field.Unknown,
 				Text: field.Quote(v.Text) + " " + err.Error() + ". " + f.Wanted()})
 			return
 		}

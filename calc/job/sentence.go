@@ -79,7 +79,7 @@ func (b *bench) metalInWords() string {
 	if r := b.metal.reading; r.Why != "name" {
 		return lower(r.Metal.Name)
 	}
-	return b.sheet.Value("metal").Text
+	return b.fields.Value("metal").Text
 }
 
 // bathInWords is the bath by its salt, in whatever form that is weighed.

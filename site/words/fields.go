@@ -27,6 +27,16 @@ var Fields = map[string]Field{
 		Help: "sheet edges, back and hanger under the surface take current too",
 	},
 
+	"hanger":       {Label: "Hanger wire", Rare: true, Help: "its gauge or diameter: what hangs wet takes current"},
+	"hangerLength": {Label: "Wet hanger length", Rare: true, Help: "of the wire, under the surface"},
+	"hangerMetal": {
+		Label: "Hanger's metal", Rare: true, Help: "never stainless, plated or galvanised",
+		Choices: map[string]string{"copper": "copper", "brass": "brass", "bronze": "bronze", "silver": "silver", "aluminium": "aluminium",
+			"stainless": "stainless", "plated": "plated", "galvanised": "galvanised"},
+	},
+	"bareEdges": {Label: "Bare sheet edge", Rare: true, Help: "its length; the sheet's thickness is typed below"},
+	"back":      {Label: "Bare back", Rare: true, Help: "share of the back that no resist covers"},
+
 	"depth": {Label: "Depth", Sought: true, Help: "print line 0.05 to 0.3 mm, relief 0.1 to 0.3 mm"},
 	"density": {
 		Label: "Current density", Sought: true, Fill: "30",
@@ -47,6 +57,35 @@ var Fields = map[string]Field{
 		Help: "side bite over depth: 0.5 to start with, 1 at the worst",
 	},
 
+	"bites": {
+		Label: "Bites", Rare: true,
+		Help: "stopping out: depth and open area of each, parted by ;",
+	},
+
+	"sheet": {Label: "Thickness", Help: "a size, or a gauge such as 18 ga"},
+	"keep":  {Label: "Least to keep", Help: "a share or a thickness; 50 % unless typed"},
+	"line":  {Label: "Narrowest line", Help: "of resist, which stays as the finest raised line"},
+	"space": {Label: "Narrowest space", Help: "between two strips of resist"},
+
+	"volts":   {Label: "Supply's volts", Help: "an isolated low-voltage supply only"},
+	"amps":    {Label: "Supply's amperes", Help: "the most that it gives"},
+	"gap":     {Label: "Gap", Help: "from the work to the cathode; 60 to 100 mm in a tank"},
+	"cathode": {Label: "Cathode", Help: "its area that faces the work; as large as the open area or more"},
+	"position": {
+		Label: "Work is", Rare: true, Help: "how it is placed in the bath",
+		Choices: map[string]string{"hanging": "hanging", "face-down": "face down", "face-up": "face up"},
+	},
+	"stir": {
+		Label: "Bath is", Rare: true, Help: "stirred raises the limits and evens the bite",
+		Choices: map[string]string{"still": "still", "stirred": "stirred"},
+	},
+	"wire":       {Label: "Lead's wire", Rare: true, Help: "its gauge or diameter"},
+	"wireLength": {Label: "Lead's length", Rare: true, Help: "there and back"},
+	"wireMetal": {
+		Label: "Lead's metal", Rare: true, Help: "of the wire from the supply",
+		Choices: map[string]string{"copper": "copper", "aluminium": "aluminium"},
+	},
+
 	"salt": {
 		Label: "Salt", Help: "blank: the salt of the metal itself",
 		Suggest: []string{"copper sulfate crystals", "anhydrous copper sulfate", "silver nitrate", "common salt"},
@@ -62,6 +101,21 @@ var Fields = map[string]Field{
 	"coldest":        {Label: "Coldest kept at", Rare: true, Help: "what would crystallise out in a cold night"},
 	"saltInHand":     {Label: "Salt in hand", Rare: true, Help: "to mix from what there is"},
 	"waterInHand":    {Label: "Water in hand", Rare: true, Help: "with salt in hand, and no strength: finds the strength"},
+
+	"etched":       {Label: "Etched so far", Help: "of this metal, in this bath, before this run"},
+	"volumeNow":    {Label: "Level shows", Help: "the volume after evaporation"},
+	"haveStrength": {Label: "Strength there is", Rare: true, Help: "of a bath to strengthen or weaken"},
+	"haveVolume":   {Label: "Volume there is", Rare: true, Help: "of that bath"},
+	"wantStrength": {Label: "Strength wanted", Rare: true, Help: "of that bath, or of a blend of two"},
+	"strengthA":    {Label: "Blend: one bath", Rare: true, Help: "its strength"},
+	"strengthB":    {Label: "Blend: the other", Rare: true, Help: "its strength; the volume in all stands under Bath"},
+	"gravity":      {Label: "Hydrometer", Rare: true, Help: "reading 20/20 °C, or g/mL, or °Bé; zinc misleads it"},
+
+	"before":   {Label: "Weight before", Help: "of one piece with its resist, off the hanger, dry"},
+	"after":    {Label: "Weight after", Help: "the same, rinsed and dried; time is then the time so far"},
+	"readings": {Label: "Ammeter", Help: "time and amperes, parted by ;  0:00 0.30; 0:30 0.28"},
+	"start":    {Label: "Switched on at", Help: "by the clock, such as 14:05"},
+	"paused":   {Label: "Off meanwhile", Rare: true, Help: "how long the current was off since"},
 
 	"units": {
 		Label: "Units", Help: "what was typed keeps its own unit",

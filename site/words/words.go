@@ -43,7 +43,11 @@ var Parts = map[string]Part{
 	"metal":  {Title: "Metal", Hint: "what the sheet is"},
 	"design": {Title: "Design", Hint: "how much metal lies bare", Shows: []string{"totalArea"}},
 	"bite":   {Title: "Bite", Hint: "how deep, how long, how many amperes", Shows: []string{"time", "current", "depth"}},
+	"sheet":  {Title: "Sheet and lines", Hint: "what is left, what survives", Folded: true, Shows: []string{"left", "lineLeft"}},
+	"supply": {Title: "Supply", Hint: "volts, amperes, leads, limits", Folded: true, Shows: []string{"cellVolts", "currentAtVolts", "filmDensity"}},
 	"bath":   {Title: "Bath", Hint: "how much salt in how much water", Folded: true, Shows: []string{"saltMass", "waterMass"}},
+	"keep":   {Title: "Bath afterwards", Hint: "what it takes and leaves, topping up", Folded: true, Shows: []string{"saltToAdd", "bathDrop"}},
+	"course": {Title: "On course", Hint: "by weight, by the ammeter, by the clock", Folded: true, Shows: []string{"readyAt", "timeLeft", "readyIn", "depthNow"}},
 	"page":   {Title: "Units", Hint: "what the answers are printed in"},
 }
 

@@ -28,8 +28,9 @@ const (
 type Value struct {
 	State State
 	Text  string            // as typed, trimmed
-	Q     quantity.Quantity // of an Amount or a Whole
+	Q     quantity.Quantity // of an Amount, a Whole, a Clock or a Gravity
 	Pick  string            // of a Choice
+	Pairs []Pair            // of a Series
 }
 
 // Error is a mistake in a field, in a sentence for people.
@@ -50,16 +51,16 @@ const (
 // mostUnknown keys are reported; a hostile text may hold thousands.
 const mostUnknown = 20
 
-// Sheet is a set of fields as read.
-type Sheet struct {
+// Set is a set of fields as read.
+type Set struct {
 	values  map[string]Value
 	errors  []Error
 	unknown int
 }
 
 // Read reads the text form. It never fails: what can't be read stands in Errors.
-func Read(text string) *Sheet {
-	s := &Sheet{values: make(map[string]Value, len(Fields))}
+func Read(text string) *Set {
+	s := &Set{values: make(map[string]Value, len(Fields))}
 	for text != "" {
 		var pair string
 		pair, text, _ = strings.Cut(text, "&")
@@ -79,8 +80,8 @@ func unescape(text string) string {
 	return strings.ToValidUTF8(plain, "\uFFFD")
 }
 
-// take reads one key and its value into the sheet.
-func (s *Sheet) take(key, text string) {
+// take reads one key and its value into the set.
+func (s *Set) take(key, text string) {
 	if text == "" {
 		return
 	}
@@ -103,7 +104,7 @@ func (s *Sheet) take(key, text string) {
 }
 
 // strange reports a key that is no field. It blocks nothing.
-func (s *Sheet) strange(key, text string) {
+func (s *Set) strange(key, text string) {
 	s.unknown++
 	if s.unknown > mostUnknown {
 		return
@@ -112,11 +113,11 @@ func (s *Sheet) strange(key, text string) {
 		" counts for nothing. A field's name is wanted, such as depth."})
 }
 
-func (s *Sheet) fail(e Error) { s.errors = append(s.errors, e) }
+func (s *Set) fail(e Error) { s.errors = append(s.errors, e) }
 
 // Value returns what was read of a field, or its default if nothing was given.
 // The name must be one of Fields.
-func (s *Sheet) Value(name string) Value {
+func (s *Set) Value(name string) Value {
 	if v, ok := s.values[name]; ok {
 		return v
 	}
@@ -128,11 +129,11 @@ func (s *Sheet) Value(name string) Value {
 }
 
 // Errors lists the mistakes, in the order in which the fields were given.
-func (s *Sheet) Errors() []Error { return s.errors }
+func (s *Set) Errors() []Error { return s.errors }
 
 // SetAside makes fields blank, as when their answer is sought: their text and
 // their errors count no more.
-func (s *Sheet) SetAside(names ...string) {
+func (s *Set) SetAside(names ...string) {
 	for _, name := range names {
 		delete(s.values, name)
 		kept := s.errors[:0]
@@ -147,7 +148,7 @@ func (s *Sheet) SetAside(names ...string) {
 
 // Fail adds an error found by a room that reads more into a field than its
 // table can, and makes the field Bad.
-func (s *Sheet) Fail(e Error) {
+func (s *Set) Fail(e Error) {
 	s.fail(e)
 	if v, ok := s.values[e.Field]; ok && e.Code != Missing {
 		v.State = Bad
