@@ -15,6 +15,7 @@ import (
 	"time"
 
 	"saltbite/calc/field"
+	"saltbite/site/words"
 )
 
 func TestTallyCountsEveryTestOnce(t *testing.T) {
@@ -199,6 +200,41 @@ func TestPageHasAControlForEveryField(t *testing.T) {
 	}
 	if !bytes.Contains(html, []byte("v1.2.3")) {
 		t.Error("the page does not say its version")
+	}
+}
+
+func TestEverySourceIsListedOnce(t *testing.T) {
+	all := origins()
+	listed := map[string]int{}
+	for _, row := range all.Sources {
+		listed[row.Key]++
+		if row.Title == "" || url.PathEscape(row.Key) != row.Key {
+			t.Errorf("a source %q has no title, or a key that is no id", row.Key)
+		}
+	}
+	if len(listed) != len(words.Sources) || len(listed) != len(all.Sources) {
+		t.Errorf("%d sources are listed, %d of them different, of %d", len(all.Sources), len(listed), len(words.Sources))
+	}
+	for i, a := range field.Answers {
+		if o := all.Origins[i]; o.Name != a.Name || o.Label == "" || o.Formula == "" || len(o.Sources) != len(words.Origins[a.Name].Uses) {
+			t.Errorf("the origin of %s is %+v", a.Name, o)
+		}
+	}
+	if len(all.Cautions) != len(words.CautionOrigins) {
+		t.Errorf("%d cautions are listed of %d", len(all.Cautions), len(words.CautionOrigins))
+	}
+	for _, m := range all.Metals {
+		if m.Source == "" || m.Confidence == "" {
+			t.Errorf("metal %s has no source", m.ID)
+		}
+	}
+}
+
+func TestEveryFormOfFieldHasAName(t *testing.T) {
+	for _, f := range field.Fields {
+		if formNames[f.Form] == "" {
+			t.Errorf("the form of %s has no name on the page", f.Name)
+		}
 	}
 }
 

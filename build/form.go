@@ -5,7 +5,9 @@ import (
 	"errors"
 	"fmt"
 	"html/template"
+	"maps"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"saltbite/calc/field"
@@ -19,7 +21,36 @@ type page struct {
 	Version string
 	Example string // a job in the one text form
 	Parts   []part
+	sourced
 }
+
+// sourced is where each figure comes from, and what each caution rests on. A
+// row of Sources stands there once, in the order in which it is first named.
+type sourced struct {
+	Origins  []origin
+	Cautions []cautionOrigin
+	Sources  []sourceRow
+	Metals   []metalRow
+}
+
+type origin struct {
+	Name, Label, Formula, Assumes string
+	Sources                       []sourceRow
+}
+
+type cautionOrigin struct {
+	Code, Rests string
+	Sources     []sourceRow
+}
+
+// sourceRow is a source with its key, which is fit for an id.
+type sourceRow struct {
+	Key string
+	words.SourceRow
+}
+
+// metalRow is where a row of the catalogue was read, and how sure that is.
+type metalRow struct{ ID, Name, Source, Confidence string }
 
 type part struct {
 	Name string
@@ -56,7 +87,7 @@ func pageHTML(root, version string) ([]byte, error) {
 		return nil, err
 	}
 	var html bytes.Buffer
-	err = form.Option("missingkey=error").Execute(&html, page{version, words.Example, parts()})
+	err = form.Option("missingkey=error").Execute(&html, page{version, words.Example, parts(), origins()})
 	return html.Bytes(), err
 }
 
@@ -86,8 +117,37 @@ func parts() []part {
 	return all
 }
 
+// origins lists where the answers come from, in the order of the answers, the cautions by code.
+func origins() (all sourced) {
+	named := map[string]bool{}
+	rows := func(keys []string) (list []sourceRow) {
+		for _, key := range keys {
+			row := sourceRow{key, words.Sources[key]}
+			list = append(list, row)
+			if !named[key] {
+				named[key] = true
+				all.Sources = append(all.Sources, row)
+			}
+		}
+		return list
+	}
+	for _, a := range field.Answers {
+		from := words.Origins[a.Name]
+		all.Origins = append(all.Origins, origin{a.Name, words.Answers[a.Name], from.Formula, from.Assumes, rows(from.Uses)})
+	}
+	for _, code := range slices.Sorted(maps.Keys(words.CautionOrigins)) {
+		from := words.CautionOrigins[code]
+		all.Cautions = append(all.Cautions, cautionOrigin{code, from.Rests, rows(from.Uses)})
+	}
+	for m := range metal.All() {
+		all.Metals = append(all.Metals, metalRow{m.ID, m.Name, m.Source, m.Confidence})
+	}
+	return all
+}
+
 var formNames = map[field.Form]string{
 	field.Amount: "amount", field.Whole: "whole", field.Choice: "choice", field.Words: "words",
+	field.Clock: "text", field.Series: "text", field.Gravity: "text",
 }
 
 func controlOf(f field.Field) control {
@@ -125,6 +185,7 @@ func everyNameHasWords() error {
 		alike("field", fields, words.Fields),
 		alike("answer", answers, words.Answers),
 		alike("part", parts, words.Parts),
+		alike("origin of the answer", answers, words.Origins),
 	)
 }
 
