@@ -8,6 +8,7 @@ import (
 
 	"saltbite/calc/metal"
 	"saltbite/calc/quantity"
+	"saltbite/testdata"
 )
 
 // Evaporation keeps the salt; and the water that has gone is, by weight, as much
@@ -150,13 +151,13 @@ func TestParts(t *testing.T) {
 
 // A hydrometer in a bath of every row of the Handbook says its share of salt.
 func TestByDensity(t *testing.T) {
-	for _, r := range records(t, "solution_density.csv") {
-		w := r.number(t, "mass_percent_anhydrous") / 100
+	for _, r := range testdata.Sourced(t, "solution_density.csv") {
+		w := r.Number(t, "mass_percent_anhydrous") / 100
 		salt := bySolute[r["solute"]]
 		if r["kind"] != "table" || w > salt.solubility.at(room) {
 			continue
 		}
-		gravity := r.number(t, "density_g_cm3") * 1000 / 998.2071 // water at 20 C, a general table (seen)
+		gravity := r.Number(t, "density_g_cm3") * 1000 / 998.2071 // water at 20 C, a general table (seen)
 		got, err := salt.ByDensity(DensityOfGravity(gravity), Room)
 		if err != nil || math.Abs(got.Anhydrous-w) > 1e-5 {
 			t.Errorf("%s, %.4f: %.6f, want %g, %v (%s)", salt.Name, gravity, got.Anhydrous, w, err, r["source"])

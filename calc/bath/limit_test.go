@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"saltbite/calc/quantity"
+	"saltbite/testdata"
 )
 
 // milliamperes is 1 mA/cm2 in A/m2.
@@ -36,8 +37,8 @@ func TestFilmDensity(t *testing.T) {
 
 // The layer against what others print of it.
 func TestLayer(t *testing.T) {
-	rows := map[string]record{}
-	for _, r := range records(t, "mass_transfer.csv") {
+	rows := map[string]testdata.Row{}
+	for _, r := range testdata.Sourced(t, "mass_transfer.csv") {
 		rows[r["item"]] = r
 	}
 	source := func(item string) string {
@@ -80,7 +81,7 @@ func TestLayer(t *testing.T) {
 // Hartley, at infinite dilution and 25 C.
 func TestTransport(t *testing.T) {
 	ions := map[string]float64{} // m2/s, by the ion's name; CRC Handbook (seen)
-	for _, r := range records(t, "mass_transfer.csv") {
+	for _, r := range testdata.Sourced(t, "mass_transfer.csv") {
 		name, isIon := strings.CutPrefix(r["item"], "diffusion coefficient ")
 		if name, _, _ = strings.Cut(name, " (infinite"); isIon {
 			x, err := strconv.ParseFloat(strings.TrimSuffix(r["formula_or_value"], " cm2/s"), 64)
@@ -110,12 +111,12 @@ func TestTransport(t *testing.T) {
 
 func TestViscosityAtEveryRow(t *testing.T) {
 	rows := 0
-	for _, r := range records(t, "solution_density.csv") {
+	for _, r := range testdata.Sourced(t, "solution_density.csv") {
 		if r["kind"] != "table" || r["solute"] == "NaCl" {
 			continue
 		}
 		rows++
-		salt, w, want := bySolute[r["solute"]], r.number(t, "mass_percent_anhydrous")/100, r.number(t, "viscosity_mPa_s")/1000
+		salt, w, want := bySolute[r["solute"]], r.Number(t, "mass_percent_anhydrous")/100, r.Number(t, "viscosity_mPa_s")/1000
 		if got, ok := salt.transport.viscosity.at(w, room); !ok || !within(got, want, 1e-12) {
 			t.Errorf("%s at %g %%: %.4g, want %.4g Pa s (%s)", salt.Name, 100*w, got, want, r["source"])
 		}

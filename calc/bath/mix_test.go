@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"saltbite/calc/quantity"
+	"saltbite/testdata"
 )
 
 const (
@@ -72,13 +73,13 @@ func TestUsualBath(t *testing.T) {
 //
 // The column was made by that formula; here the water follows from the salt.
 func TestWaterToDissolve(t *testing.T) {
-	for _, r := range records(t, "solubility.csv") {
+	for _, r := range testdata.Sourced(t, "solubility.csv") {
 		column := r["derived_g_pentahydrate_per_100g_added_water"]
 		if r["solute"] != "CuSO4" || column == "" || r["unit_exactly"] == "mol/kg water" {
 			continue
 		}
-		crystals := r.number(t, "derived_g_pentahydrate_per_100g_added_water") * gram
-		s := solution(t, CopperSulfate, say(100, quantity.Density), r.number(t, "temperature_C"))
+		crystals := r.Number(t, "derived_g_pentahydrate_per_100g_added_water") * gram
+		s := solution(t, CopperSulfate, say(100, quantity.Density), r.Number(t, "temperature_C"))
 		got := s.Mix(crystals/100, 1).WaterToDissolve * waterDensity(room)
 		if !within(got, 100*gram, 3e-4) {
 			t.Errorf("%s C: %.3f g of water dissolve %.2f g, want 100 (%s)", r["temperature_C"], got/gram, crystals/gram, r["source"])

@@ -1,62 +1,13 @@
 package bath
 
 import (
-	"embed"
-	"encoding/csv"
 	"math"
-	"strconv"
 	"strings"
 	"testing"
 
 	"saltbite/calc/quantity"
+	"saltbite/testdata"
 )
-
-// The tables as they were read, each row with its source and how sure it is:
-// seen there, computed from what was seen, or from memory.
-//
-//go:embed testdata
-var testdata embed.FS
-
-// record is a row by the names of its columns.
-type record map[string]string
-
-func (r record) number(t *testing.T, column string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(r[column], 64)
-	if err != nil {
-		t.Fatalf("%s in %v: %v", column, r, err)
-	}
-	return x
-}
-
-// records reads a table. A row without a source or with another word for how
-// sure it is fails the test.
-func records(t *testing.T, name string) []record {
-	t.Helper()
-	f, err := testdata.Open("testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var list []record
-	for _, row := range rows[1:] {
-		r := record{}
-		for i, column := range rows[0] {
-			r[column] = row[i]
-		}
-		if r["source"] == "" || !sure(r["confidence"]) {
-			t.Fatalf("%s: no source or confidence: %v", name, row)
-		}
-		list = append(list, r)
-	}
-	return list
-}
-
-func sure(word string) bool { return word == "seen" || word == "computed" || word == "memory" }
 
 // bySolute is the salt that a table's rows are of, in the form they count.
 var bySolute = map[string]*Salt{"CuSO4": CopperSulfateAnhydrous, "AgNO3": SilverNitrate, "NaCl": CommonSalt}
@@ -66,12 +17,12 @@ func within(got, want, tolerance float64) bool { return math.Abs(got-want) <= to
 
 func TestDensityAtEveryRow(t *testing.T) {
 	rows := 0
-	for _, r := range records(t, "solution_density.csv") {
+	for _, r := range testdata.Sourced(t, "solution_density.csv") {
 		if r["kind"] != "table" {
 			continue
 		}
 		rows++
-		salt, w, want := bySolute[r["solute"]], r.number(t, "mass_percent_anhydrous")/100, r.number(t, "density_g_cm3")*1000
+		salt, w, want := bySolute[r["solute"]], r.Number(t, "mass_percent_anhydrous")/100, r.Number(t, "density_g_cm3")*1000
 		if got := salt.density.at(w, room); !within(got, want, 1e-12) {
 			t.Errorf("%s at %g %%: %.2f, want %.2f (%s)", salt.Name, 100*w, got, want, r["source"])
 		}
@@ -86,12 +37,12 @@ func TestDensityAtEveryRow(t *testing.T) {
 // three decimals; a hundredth of a per cent is for its molar masses. Its last
 // two rows of copper sulfate are stronger than saturated.
 func TestMolarityAtEveryRow(t *testing.T) {
-	for _, r := range records(t, "solution_density.csv") {
+	for _, r := range testdata.Sourced(t, "solution_density.csv") {
 		if r["molarity_mol_L"] == "" || bySolute[r["solute"]] == nil {
 			continue
 		}
 		salt := bySolute[r["solute"]]
-		w := r.number(t, "mass_percent_anhydrous") / 100
+		w := r.Number(t, "mass_percent_anhydrous") / 100
 		if w > salt.solubility.at(room) {
 			continue
 		}
@@ -99,11 +50,11 @@ func TestMolarityAtEveryRow(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got, want := s.In(quantity.Molarity)/1000, r.number(t, "molarity_mol_L"); math.Abs(got-want) > 6e-4+1e-4*want {
+		if got, want := s.In(quantity.Molarity)/1000, r.Number(t, "molarity_mol_L"); math.Abs(got-want) > 6e-4+1e-4*want {
 			t.Errorf("%s %s %%: %.4f mol/L, want %.3f (%s)", salt.Name, r["mass_percent_anhydrous"], got, want, r["source"])
 		}
 		molality := s.In(quantity.PerWater) / waterDensity(room) / salt.MolarMass
-		if want := r.number(t, "molality_mol_kg"); math.Abs(molality-want) > 6e-4+1e-4*want {
+		if want := r.Number(t, "molality_mol_kg"); math.Abs(molality-want) > 6e-4+1e-4*want {
 			t.Errorf("%s %s %%: %.4f mol/kg, want %.3f (%s)", salt.Name, r["mass_percent_anhydrous"], molality, want, r["source"])
 		}
 	}
@@ -111,12 +62,12 @@ func TestMolarityAtEveryRow(t *testing.T) {
 
 func TestConductivityAtEveryRow(t *testing.T) {
 	rows := 0
-	for _, r := range records(t, "conductivity.csv") {
+	for _, r := range testdata.Sourced(t, "conductivity.csv") {
 		if r["temperature_C"] != "20" {
 			continue
 		}
 		rows++
-		salt, w, want := bySolute[r["solute"]], r.number(t, "concentration")/100, r.number(t, "value")/10
+		salt, w, want := bySolute[r["solute"]], r.Number(t, "concentration")/100, r.Number(t, "value")/10
 		if got, ok := salt.conduction.at(w, room); !ok || !within(got, want, 1e-12) {
 			t.Errorf("%s at %g %%: %.4f, want %.4f S/m (%s)", salt.Name, 100*w, got, want, r["source"])
 		}
@@ -128,12 +79,12 @@ func TestConductivityAtEveryRow(t *testing.T) {
 
 func TestSolubilityAtEveryRow(t *testing.T) {
 	rows := 0
-	for _, r := range records(t, "solubility.csv") {
+	for _, r := range testdata.Sourced(t, "solubility.csv") {
 		if !strings.HasPrefix(r["unit_exactly"], "mass %") {
 			continue
 		}
 		rows++
-		salt, kelvin, want := bySolute[r["solute"]], celsius0+r.number(t, "temperature_C"), r.number(t, "value")/100
+		salt, kelvin, want := bySolute[r["solute"]], celsius0+r.Number(t, "temperature_C"), r.Number(t, "value")/100
 		if got := salt.solubility.at(kelvin); !within(got, want, 1e-12) {
 			t.Errorf("%s at %s C: %.4f, want %.4f (%s)", salt.Name, r["temperature_C"], got, want, r["source"])
 		}
@@ -150,14 +101,14 @@ func TestSolubilityAtEveryRow(t *testing.T) {
 // Another table of the Handbook, in molality and at temperatures between the
 // rows. The two differ by 0.3 % at 20 C; 0.5 % is what they leave at worst.
 func TestSolubilityBetweenRows(t *testing.T) {
-	for _, r := range records(t, "solubility.csv") {
+	for _, r := range testdata.Sourced(t, "solubility.csv") {
 		if r["unit_exactly"] != "mol/kg water" {
 			continue
 		}
 		salt := bySolute[r["solute"]]
-		ratio := r.number(t, "value") * salt.MolarMass
+		ratio := r.Number(t, "value") * salt.MolarMass
 		want := ratio / (1 + ratio)
-		if got := salt.solubility.at(celsius0 + r.number(t, "temperature_C")); !within(got, want, 5e-3) {
+		if got := salt.solubility.at(celsius0 + r.Number(t, "temperature_C")); !within(got, want, 5e-3) {
 			t.Errorf("%s at %s C: %.5f, want %.5f (%s)", salt.Name, r["temperature_C"], got, want, r["source"])
 		}
 	}
@@ -208,12 +159,12 @@ func TestLeavingOneOut(t *testing.T) {
 // temperature, by 0.28 % at 25, 0.35 % at 30 and 0.47 % at 40 C.
 func TestDensityByTemperature(t *testing.T) {
 	worst := map[string]float64{}
-	for _, r := range records(t, "solution_density.csv") {
+	for _, r := range testdata.Sourced(t, "solution_density.csv") {
 		if !strings.HasPrefix(r["kind"], "model") {
 			continue
 		}
-		w, want := r.number(t, "mass_percent_anhydrous")/100, r.number(t, "density_g_cm3")*1000
-		got := bySolute[r["solute"]].density.at(w, celsius0+r.number(t, "temperature_C"))
+		w, want := r.Number(t, "mass_percent_anhydrous")/100, r.Number(t, "density_g_cm3")*1000
+		got := bySolute[r["solute"]].density.at(w, celsius0+r.Number(t, "temperature_C"))
 		worst[r["temperature_C"]] = math.Max(worst[r["temperature_C"]], math.Abs(got/want-1))
 		if !within(got, want, 5e-3) {
 			t.Errorf("%s %% at %s C: %.1f, want %.1f (%s)", r["mass_percent_anhydrous"], r["temperature_C"], got, want, r["source"])
@@ -230,20 +181,20 @@ func TestDensityByTemperature(t *testing.T) {
 // +2.0 % at 18 C and +3.1 % at 25 C. Copper sulfate's table is 3 to 4 % low against both.
 func TestConductivityByTemperature(t *testing.T) {
 	tolerance := map[string]float64{"CuSO4": 0.05, "AgNO3": 0.02}
-	for _, r := range records(t, "conductivity.csv") {
+	for _, r := range testdata.Sourced(t, "conductivity.csv") {
 		if r["temperature_C"] != "18" {
 			continue
 		}
 		salt := bySolute[r["solute"]]
-		got, ok := salt.conduction.at(r.number(t, "concentration")/100, celsius0+18)
+		got, ok := salt.conduction.at(r.Number(t, "concentration")/100, celsius0+18)
 		if r["concentration"] == "17.5" { // past 1.1 times the last row
 			if ok {
 				t.Errorf("copper sulfate at 17.5 %% conducts %g", got)
 			}
 			continue
 		}
-		t.Logf("%s %s %%: %+.2f %%", r["solute"], r["concentration"], 100*(got/(r.number(t, "value")/10)-1))
-		if want := r.number(t, "value") / 10; !ok || !within(got, want, tolerance[r["solute"]]) {
+		t.Logf("%s %s %%: %+.2f %%", r["solute"], r["concentration"], 100*(got/(r.Number(t, "value")/10)-1))
+		if want := r.Number(t, "value") / 10; !ok || !within(got, want, tolerance[r["solute"]]) {
 			t.Errorf("%s %s %% at 18 C: %.3f, want %.3f S/m (%s)", salt.Name, r["concentration"], got, want, r["source"])
 		}
 	}
@@ -329,7 +280,7 @@ func TestEveryFigureHasASource(t *testing.T) {
 		had := map[string]bool{}
 		for _, s := range salt.Sources() {
 			had[s.Figure] = true
-			if s.Text == "" || !sure(s.Confidence) {
+			if s.Text == "" || !testdata.Sure(s.Confidence) {
 				t.Errorf("%s: %+v", salt.Name, s)
 			}
 		}

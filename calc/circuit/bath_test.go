@@ -4,18 +4,20 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"saltbite/testdata"
 )
 
 func TestResistanceOfKnownShapes(t *testing.T) {
-	for _, r := range records(t, "resistance.csv") {
+	for _, r := range testdata.Sourced(t, "resistance.csv") {
 		b := Bath{
-			Conductivity: r.number(t, "conductivity_S_per_m"),
-			Gap:          r.number(t, "gap_m"),
-			Face:         Face{r.number(t, "width1_m"), r.number(t, "height1_m"), r.number(t, "diameter1_m")},
+			Conductivity: r.Number(t, "conductivity_S_per_m"),
+			Gap:          r.Number(t, "gap_m"),
+			Face:         Face{r.Number(t, "width1_m"), r.Number(t, "height1_m"), r.Number(t, "diameter1_m")},
 			Pieces:       1,
-			Cathode:      r.number(t, "area2_m2"),
+			Cathode:      r.Number(t, "area2_m2"),
 		}
-		if got, want := b.Resistance(), r.number(t, "resistance_ohm"); !near(got, want, 5e-5) {
+		if got, want := b.Resistance(), r.Number(t, "resistance_ohm"); !near(got, want, 5e-5) {
 			t.Errorf("%s: %.5g ohm, want %.5g (%s)", r["case"], got, want, r["source"])
 		}
 	}

@@ -1,19 +1,10 @@
 package circuit
 
 import (
-	"embed"
-	"encoding/csv"
 	"math"
 	"math/rand/v2"
-	"strconv"
 	"testing"
 )
-
-// The tables as they were read, each row with its source and how sure it is:
-// seen there, computed from what was seen, or from memory.
-//
-//go:embed testdata
-var testdata embed.FS
 
 const (
 	mm, cm, cm2, hour = 1e-3, 1e-2, 1e-4, 3600.0
@@ -28,50 +19,6 @@ func near(got, want, tolerance float64) bool {
 // decades draws a number spread evenly over that many decades about a middle.
 func decades(r *rand.Rand, middle, span float64) float64 {
 	return middle * math.Pow(10, (r.Float64()-0.5)*span)
-}
-
-// record is a row by the names of its columns.
-type record map[string]string
-
-// number is what a column holds; 0 where it is blank.
-func (r record) number(t *testing.T, column string) float64 {
-	t.Helper()
-	text, ok := r[column]
-	if text == "" && ok {
-		return 0
-	}
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatalf("%s in %v: %v", column, r, err)
-	}
-	return x
-}
-
-// records reads a table. A row without a source or with another word for how
-// sure it is fails the test.
-func records(t *testing.T, name string) []record {
-	t.Helper()
-	f, err := testdata.Open("testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var list []record
-	for _, row := range rows[1:] {
-		r := record{}
-		for i, column := range rows[0] {
-			r[column] = row[i]
-		}
-		if c := r["confidence"]; r["source"] == "" || c != "seen" && c != "computed" && c != "memory" {
-			t.Fatalf("%s: no source or confidence: %v", name, row)
-		}
-		list = append(list, r)
-	}
-	return list
 }
 
 // Whatever is put in, what comes out is a finite number that is not negative.

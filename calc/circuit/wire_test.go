@@ -5,18 +5,19 @@ import (
 	"testing"
 
 	"saltbite/calc/quantity"
+	"saltbite/testdata"
 )
 
 // The published ohms of copper wire by gauge, to their four digits.
 func TestWireTable(t *testing.T) {
 	var seen int
-	for _, r := range records(t, "lead_wire.csv") {
-		ohms := r.number(t, "ohm_per_1000ft_published")
+	for _, r := range testdata.Sourced(t, "lead_wire.csv") {
+		ohms := r.Number(t, "ohm_per_1000ft_published")
 		if ohms == 0 {
 			continue
 		}
 		seen++
-		wire := Wire{Diameter: quantity.BrownSharpe(int(r.number(t, "awg"))), Length: 1000 * foot, Resistivity: Copper}
+		wire := Wire{Diameter: quantity.BrownSharpe(int(r.Number(t, "awg"))), Length: 1000 * foot, Resistivity: Copper}
 		if got := wire.Resistance(); !near(got, ohms, 1e-3) {
 			t.Errorf("gauge %s: %.4g ohm per 1000 ft, want %.4g (%s)", r["awg"], got, ohms, r["source"])
 		}
@@ -28,12 +29,12 @@ func TestWireTable(t *testing.T) {
 
 // 5 A/mm2 is never bolder than the published amperes of a short wire in air.
 func TestWireLimitIsCautious(t *testing.T) {
-	for _, r := range records(t, "lead_wire.csv") {
-		if r.number(t, "ohm_per_1000ft_published") == 0 || r.number(t, "awg") > 30 {
+	for _, r := range testdata.Sourced(t, "lead_wire.csv") {
+		if r.Number(t, "ohm_per_1000ft_published") == 0 || r.Number(t, "awg") > 30 {
 			continue
 		}
-		wire := Wire{Diameter: quantity.BrownSharpe(int(r.number(t, "awg")))}
-		if got, bold := wire.Limit(), r.number(t, "ampere_limit"); !(got > 0 && got < bold) {
+		wire := Wire{Diameter: quantity.BrownSharpe(int(r.Number(t, "awg")))}
+		if got, bold := wire.Limit(), r.Number(t, "ampere_limit"); !(got > 0 && got < bold) {
 			t.Errorf("gauge %s: limit %.3g A, a chassis wire's %.3g A (%s)", r["awg"], got, bold, r["source"])
 		}
 	}

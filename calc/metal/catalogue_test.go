@@ -8,11 +8,12 @@ import (
 	"testing"
 
 	"saltbite/calc/metal"
+	"saltbite/testdata"
 )
 
 // The table of alloys has a source and a confidence in every row.
 func TestCatalogueIsTheTable(t *testing.T) {
-	rows := table(t, "alloys.csv")
+	rows := testdata.Table(t, "alloys.csv")
 	metals := slices.Collect(metal.All())
 	if len(metals) != len(rows) {
 		t.Fatalf("%d metals, %d rows", len(metals), len(rows))

@@ -9,12 +9,13 @@ import (
 	"testing"
 
 	"saltbite/calc/metal"
+	"saltbite/testdata"
 )
 
 // The table holds the abridged weights of 2021 from memory.
 func TestMolarMasses(t *testing.T) {
 	checked := 0
-	for _, r := range table(t, "atomic_weights.csv") {
+	for _, r := range testdata.Table(t, "atomic_weights.csv") {
 		e := element(r["symbol"])
 		if e == nil || r["kind"] != "abridged standard atomic weight" {
 			continue
@@ -80,7 +81,7 @@ func TestMolarMassesAgainstBodr(t *testing.T) {
 
 func TestDensitiesOfElements(t *testing.T) {
 	printed := map[string][]float64{}
-	for _, r := range table(t, "densities.csv") {
+	for _, r := range testdata.Table(t, "densities.csv") {
 		symbol, _, _ := strings.Cut(r["metal"], " ")
 		if x, err := strconv.ParseFloat(r["density_g_cm3"], 64); err == nil {
 			printed[symbol] = append(printed[symbol], 1000*x)

@@ -1,12 +1,12 @@
 package metal
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
+
+	"saltbite/testdata"
 )
 
 // gramsPerAmpereHour turns kg/C into the handbooks' unit.
@@ -15,7 +15,7 @@ const gramsPerAmpereHour = 1000 * 3600
 // The table was computed apart from this code, from the same formula, with one
 // more digit in silver's weight (107.868), and prints four decimals.
 func TestEquivalentsOfTheCatalogue(t *testing.T) {
-	for _, r := range csvRows(t, "alloy_equivalents.csv") {
+	for _, r := range testdata.Table(t, "alloy_equivalents.csv") {
 		m, ok := ByID(r["id"])
 		if !ok {
 			t.Fatalf("no %s", r["id"])
@@ -38,7 +38,7 @@ func TestEquivalentsOfTheCatalogue(t *testing.T) {
 // and rows of other sources that are wrong, which must stay apart.
 func TestPublishedEquivalents(t *testing.T) {
 	tables := map[string]int{}
-	for _, r := range csvRows(t, "equivalents.csv") {
+	for _, r := range testdata.Table(t, "equivalents.csv") {
 		symbol, charge, ok := speciesOf(r["species"])
 		if !ok || r["unit"] != "g/(A.h)" && r["unit"] != "mg/C" {
 			continue // per volume, or no ion named
@@ -114,7 +114,7 @@ func TestChloride(t *testing.T) {
 }
 
 func TestDensityByMixing(t *testing.T) {
-	for _, r := range csvRows(t, "alloy_equivalents.csv") {
+	for _, r := range testdata.Table(t, "alloy_equivalents.csv") {
 		m, _ := ByID(r["id"])
 		// The table was mixed with densities that differ in the fourth figure.
 		agree(t, m.ID+" ideal", idealDensity(m.Composition)/1000, r["ideal_mix_density"], 0.0045)
@@ -163,26 +163,4 @@ func agree(t *testing.T, what string, got float64, cell string, within float64) 
 	if err != nil || math.Abs(got-want) > within+2e-5*want {
 		t.Errorf("%s: %g, in the table %s", what, got, cell)
 	}
-}
-
-func csvRows(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	f, err := os.Open("../../testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	lines, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var rows []map[string]string
-	for _, line := range lines[1:] {
-		row := map[string]string{}
-		for i, cell := range line {
-			row[lines[0][i]] = cell
-		}
-		rows = append(rows, row)
-	}
-	return rows
 }

@@ -1,10 +1,8 @@
 package metal_test
 
 import (
-	"encoding/csv"
 	"errors"
 	"math"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -12,30 +10,8 @@ import (
 	"unicode/utf8"
 
 	"saltbite/calc/metal"
+	"saltbite/testdata"
 )
-
-// table reads a file of the project's test data as rows by column.
-func table(t testing.TB, name string) []map[string]string {
-	t.Helper()
-	f, err := os.Open("../../testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	lines, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var rows []map[string]string
-	for _, line := range lines[1:] {
-		row := map[string]string{}
-		for i, cell := range line {
-			row[lines[0][i]] = cell
-		}
-		rows = append(rows, row)
-	}
-	return rows
-}
 
 // first is the id that a query finds first, "" if it finds nothing.
 func first(query string) string {
@@ -67,7 +43,7 @@ func TestListedNames(t *testing.T) {
 		}
 	}
 	var all, others score
-	for _, r := range table(t, "names.csv") {
+	for _, r := range testdata.Table(t, "names.csv") {
 		got := first(r["query"])
 		if r["expected_id"] == "" {
 			if got != "" {
@@ -88,7 +64,7 @@ func TestListedNames(t *testing.T) {
 // More readings, made up here and judged by hand.
 func TestMoreNames(t *testing.T) {
 	var s score
-	for _, r := range table(t, "more_names.csv") {
+	for _, r := range testdata.Table(t, "more_names.csv") {
 		got := first(r["query"])
 		s.count(t, got == r["expected_id"], r["query"], got)
 	}
@@ -117,7 +93,7 @@ func (s *score) held(t *testing.T, what string, least int) {
 // Other metals, other things, everyday words and noise find nothing, and where it
 // is known what they are, the error says so.
 func TestNoMetals(t *testing.T) {
-	rows := table(t, "no_metals.csv")
+	rows := testdata.Table(t, "no_metals.csv")
 	if len(rows) < 700 {
 		t.Errorf("only %d rows", len(rows))
 	}
@@ -202,7 +178,7 @@ func TestLongTextsFindNothing(t *testing.T) {
 
 func FuzzFind(f *testing.F) {
 	for _, file := range []string{"names.csv", "more_names.csv", "no_metals.csv"} {
-		for _, r := range table(f, file) {
+		for _, r := range testdata.Table(f, file) {
 			f.Add(r["query"])
 		}
 	}
