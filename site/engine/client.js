@@ -10,7 +10,9 @@ import { Death, NoWorker, startAside, startHere } from './thread.js'
 
 /**
  * @typedef {{value: number, unit: string, text: string, low?: number, high?: number, range?: string}} Answer
- * @typedef {{id: string, name: string, composition: string, density: number, family: string, why: string, remark?: string}} MetalRow
+ * @typedef {{id: string, name: string, composition: string, density: number, family: string, why: string, remark?: string, source?: string, confidence?: string}} MetalRow
+ * @typedef {{value: number, unit: string, text: string}} Cell
+ * @typedef {{depth: Cell, area: Cell, minutes: Cell, amperes: Cell}} BiteRow
  * @typedef {{code: string, level: 'note' | 'warn' | 'stop', field?: string, text: string, card?: string}} Caution
  * @typedef {{field: string, code: string, text: string}} Mistake
  *
@@ -18,7 +20,7 @@ import { Death, NoWorker, startAside, startHere } from './thread.js'
  * @property {string} sentence
  * @property {string[]} found
  * @property {Record<string, Answer>} answers
- * @property {{metal: MetalRow[]}} rows
+ * @property {{metal: MetalRow[], bites?: BiteRow[]}} rows
  * @property {Caution[]} cautions
  * @property {Mistake[]} errors
  *

@@ -1,26 +1,32 @@
 /**
  * The figures behind the sentence: those that there are, by parts, each with its
- * label. The list is made anew when other figures come; else only their texts
- * change.
+ * label. Those of a part that nobody uses stay away, so that the pane is calm.
+ * The list is made anew when other figures come; else only their texts change.
  */
 import { make, put } from './element.js'
 
-/** @typedef {import('../engine/client.js').Reply} Reply */
+/**
+ * @typedef {import('../engine/client.js').Reply} Reply
+ * @typedef {import('./sheet.js').Sheet} Sheet
+ *
+ * @typedef {{part: string, section: HTMLElement, figures: {name: string, label: string, item: HTMLElement}[]}} Group
+ */
 
 const place = /** @type {HTMLElement} */ (document.getElementById('figures'))
 
-/**
- * The figures' names and labels, by parts, as the page has them.
- *
- * @type {{title: string, figures: {name: string, label: string}[]}[]}
- */
+/** The figures by parts, as the page has them. @type {Group[]} */
 const groups = [...place.querySelectorAll('section')].map((section) => ({
-  title: section.querySelector('h2')?.textContent ?? '',
+  part: section.dataset.part ?? '',
+  section,
   figures: [...section.querySelectorAll('div')].map((item) => ({
     name: item.dataset.answer ?? '',
-    label: item.querySelector('dt')?.textContent ?? '',
+    label: item.querySelector('dt span')?.textContent ?? '',
+    item,
   })),
 }))
+
+/** These stand at the row that they are for. */
+const aside = ['suggestedDensity', 'suggestedCurrent', 'suggestedTime']
 
 /**
  * A figure's label.
@@ -31,31 +37,64 @@ export function labelOf(name) {
   return groups.flatMap(({ figures }) => figures).find((figure) => figure.name === name)?.label ?? name
 }
 
-/** @param {Reply} reply */
-export function showFigures(reply) {
-  const names = Object.keys(reply.answers).join()
-  if (place.dataset.names !== names) {
-    place.dataset.names = names
-    place.replaceChildren(...groups.flatMap(({ title, figures }) => {
-      const there = figures.filter(({ name }) => name in reply.answers)
-      return there.length > 0 ? [groupOf(title, there)] : []
-    }))
-  }
-  for (const figure of place.querySelectorAll('div')) fillFigure(figure, reply)
+/**
+ * The answers of a part that are more than what was typed.
+ *
+ * @param {string} part
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+function there(part, sheet, { answers, found }) {
+  const group = groups.find((group) => group.part === part)
+  const names = group?.figures.map(({ name }) => name) ?? []
+  return names.filter((name) => name in answers && !sheet.typedInto(name) && !aside.includes(name))
+    .sort((a, b) => Number(found.includes(b)) - Number(found.includes(a)))
 }
 
 /**
- * @param {string} title
- * @param {{name: string, label: string}[]} figures
+ * @param {Sheet} sheet
+ * @param {Reply} reply
  */
-function groupOf(title, figures) {
-  const list = make('dl')
-  for (const { name, label } of figures) {
-    const item = make('div', make('dt', label), make('dd'))
-    item.dataset.answer = name
-    list.append(item)
+export function showFigures(sheet, reply) {
+  const used = groups.filter(({ part }) => sheet.uses(part))
+  const shown = used.map((group) => ({ group, names: there(group.part, sheet, reply) }))
+    .filter(({ group, names }) => names.length > 0 || rowsOf(group, reply).length > 0)
+    .sort((a, b) => Number(asked(b.names, reply)) - Number(asked(a.names, reply)))
+  const key = JSON.stringify(shown.map(({ group, names }) => [group.part, names, rowsOf(group, reply).length]))
+  if (place.dataset.shown !== key) {
+    place.dataset.shown = key
+    place.replaceChildren(...shown.map(({ group, names }) => groupOf(group, names)))
   }
-  return make('section', make('h2', title), list)
+  for (const figure of place.querySelectorAll('div')) fillFigure(figure, reply)
+  for (const table of place.querySelectorAll('table')) fillBites(table, reply)
+}
+
+/**
+ * @param {string[]} names
+ * @param {Reply} reply
+ */
+function asked(names, { found }) {
+  return names.some((name) => found.includes(name))
+}
+
+/**
+ * @param {Group} group
+ * @param {Reply} reply
+ */
+function rowsOf({ section }, { rows }) {
+  return section.querySelector('table') ? rows.bites ?? [] : []
+}
+
+/**
+ * @param {Group} group
+ * @param {string[]} names
+ */
+function groupOf({ section, figures }, names) {
+  const copy = /** @type {HTMLElement} */ (section.cloneNode(true))
+  const items = names.flatMap((name) => figures.find((figure) => figure.name === name)?.item.cloneNode(true) ?? [])
+  copy.querySelector('dl')?.replaceChildren(...items)
+  copy.hidden = false
+  return copy
 }
 
 /**
@@ -64,7 +103,25 @@ function groupOf(title, figures) {
  */
 function fillFigure(figure, { answers, found, cautions }) {
   const name = figure.dataset.answer ?? ''
-  put(figure.querySelector('dd'), answers[name]?.text ?? '')
+  const { text = '', range = '' } = answers[name] ?? {}
+  const level = cautions.find(({ field }) => field === name)?.level ?? ''
+  put(figure.querySelector('dd'), text)
+  put(figure.querySelector('.range'), range && `${range}, ${figure.dataset.range}`)
+  put(figure.querySelector('.level'), { stop: 'stop', warn: 'take care', note: '', '': '' }[level])
   figure.classList.toggle('found', found.includes(name))
-  figure.dataset.level = cautions.find(({ field }) => field === name)?.level ?? ''
+  figure.dataset.level = level
+}
+
+/**
+ * @param {HTMLTableElement} table
+ * @param {Reply} reply
+ */
+function fillBites(table, { rows }) {
+  const bites = rows.bites ?? []
+  const said = JSON.stringify(bites)
+  table.hidden = bites.length === 0
+  if (table.dataset.said === said) return
+  table.dataset.said = said
+  table.tBodies[0].replaceChildren(...bites.map(({ depth, area, minutes, amperes }) =>
+    make('tr', ...[depth, area, minutes, amperes].map(({ text }) => make('td', text)))))
 }

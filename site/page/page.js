@@ -4,11 +4,13 @@
  */
 import { open } from '../engine/client.js'
 import { combobox } from './combobox.js'
+import { showFigures } from './figures.js'
 import { load, read, save } from './keep.js'
 import { sayPlainly, showPane } from './pane.js'
 import { showRows } from './rows.js'
 import { given, seek } from './seek.js'
 import { Sheet } from './sheet.js'
+import { setMetal } from './sources.js'
 
 /**
  * @typedef {import('../engine/client.js').Bench} Bench
@@ -46,6 +48,7 @@ async function ask() {
     reply = await bench.answer(sheet.fields())
     showRows(sheet, reply)
     showPane(sheet, reply)
+    setMetal(reply.rows.metal?.[0])
   }
   asking = false
 }
@@ -66,6 +69,9 @@ form.addEventListener('input', (event) => {
   if (control instanceof HTMLInputElement) given(sheet, control.name)
   change()
 })
+
+// A part that is opened brings its figures. The event of a fold doesn't bubble.
+form.addEventListener('toggle', () => { if (reply) showFigures(sheet, reply) }, { capture: true })
 
 // The switch stands in the page's head, outside of the form's own box.
 for (const choice of sheet.switch) {
@@ -116,7 +122,7 @@ form.addEventListener('keydown', (event) => {
   const inputs = [...sheet.rows.values()].map(({ input }) => input).filter((input) => !input.closest('details:not([open])'))
   const next = inputs[inputs.indexOf(control) + 1]
   next?.focus()
-  next?.select()
+  if (next instanceof HTMLInputElement) next.select()
 })
 
 // A caution leads to the field that it is about.
@@ -132,13 +138,12 @@ document.getElementById('answer')?.addEventListener('click', (event) => {
 /** Opens the folded parts in which something is typed. */
 function unfold() {
   for (const part of form.querySelectorAll('details')) {
-    const filled = [...part.querySelectorAll('input')].some((input) => input.type === 'text' && input.value !== '')
-    if (filled) part.open = true
+    if (sheet.filled(part).length > 0) part.open = true
   }
 }
 
 for (const { name, input } of sheet.rows.values()) {
-  if (input.getAttribute('role') === 'combobox') combobox(input, suggesting(name, input), change)
+  if (input instanceof HTMLInputElement && input.getAttribute('role') === 'combobox') combobox(input, suggesting(name, input), change)
 }
 
 /** How many suggestions are offered. */

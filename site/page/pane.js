@@ -28,7 +28,7 @@ export function showPane(sheet, reply) {
   const sentence = reply.sentence || instead(sheet, reply)
   say(sentence, reply.sentence ? Object.values(reply.answers).map(({ text }) => text) : [])
   renew(at('likely'), reply.sentence ? likely(reply) : fourth(sheet, reply))
-  showFigures(reply)
+  showFigures(sheet, reply)
   showCautions(sheet, reply)
   speakSoon(sentence, reply)
 }
@@ -52,8 +52,8 @@ function instead(sheet, { errors, cautions }) {
   if (sheet.empty) {
     return 'Type a metal, a size and a depth, and read here how long and at what current. Example fills in a job.'
   }
-  const stop = cautions.find(({ level }) => level === 'stop')
-  if (stop) return `${stop.card || stop.text}${stop.card ? '.' : ''}`
+  const stops = cautions.filter(({ level }) => level === 'stop')
+  if (stops.length > 0) return stops.map(({ text, card }) => (card ? `${card}.` : text)).join(' ')
   const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))
   if (wrong) return `To look at again: ${wrong}.`
   const missing = labels(sheet, errors.filter(({ code }) => code === 'missing'))
@@ -130,10 +130,17 @@ function fourth(sheet, { errors }) {
   return open ? 'Any three of depth, time, current and open area make the fourth.' : ''
 }
 
-/** @param {Reply} reply */
-function likely({ found, answers }) {
-  const ranges = found.map((name) => answers[name]?.range).filter(Boolean)
-  return ranges.length > 0 ? `Likely ${ranges.join(', ')}.` : ''
+/**
+ * How far the sought one may be off, and when it is ready. In common salt the
+ * range is that of the charge with which copper leaves.
+ *
+ * @param {Reply} reply
+ */
+function likely({ found, answers, cautions }) {
+  const ranges = found.map((name) => answers[name]?.range).filter(Boolean).join(', ')
+  const by = cautions.some(({ code }) => code === 'gas') ? 'as the copper leaves with one charge or two' : 'common practice'
+  const ready = answers.readyAt?.text
+  return [ranges && `Likely ${ranges}, ${by}.`, ready && `Ready at ${ready}.`].filter(Boolean).join(' ')
 }
 
 const grave = { stop: 0, warn: 1, note: 2 }
@@ -161,7 +168,7 @@ function showCautions(sheet, { cautions, errors }) {
  * @param {Sheet} sheet
  * @param {Caution} caution
  */
-function cautionItem(sheet, { level, field, text }) {
+function cautionItem(sheet, { code, level, field, text }) {
   const frame = /** @type {HTMLTemplateElement} */ (at('caution'))
   const item = /** @type {HTMLElement} */ (frame.content.cloneNode(true)).firstElementChild
   if (!item) throw new Error('the page has no form for a caution')
@@ -177,6 +184,9 @@ function cautionItem(sheet, { level, field, text }) {
   } else {
     link.remove()
   }
+  const why = /** @type {HTMLElement} */ (item.querySelector('.why'))
+  if (document.getElementById(`from-caution-${code}`)) why.dataset.origin = `caution-${code}`
+  else why.remove()
   return item
 }
 

@@ -25,7 +25,9 @@ export function showRows(sheet, reply) {
   for (const row of sheet.rows.values()) {
     showFound(row, sheet, reply)
     showWord(row, sheet, reply)
+    showFill(row, sheet, reply)
   }
+  showLacks(sheet, reply)
   showGists(sheet, reply)
 }
 
@@ -40,7 +42,9 @@ function showFound({ name, input, element }, sheet, { found, answers, errors }) 
   element.classList.toggle('found', isFound)
   element.classList.toggle('needed', missing)
   element.classList.toggle('answered', name in answers)
-  input.placeholder = answers[name]?.text ?? (missing ? 'needed' : input.dataset.default ?? '')
+  if (input instanceof HTMLInputElement) {
+    input.placeholder = answers[name]?.text ?? (missing ? 'needed' : input.dataset.default ?? '')
+  }
   put(element.querySelector('.seek .word'), isFound ? 'found' : 'find')
 }
 
@@ -66,13 +70,15 @@ function showWord({ name, input, element }, sheet, reply) {
  * @param {Reply} reply
  * @returns {Word | undefined}
  */
-function wordAt(name, sheet, { errors, cautions, rows }) {
+function wordAt(name, sheet, { answers, errors, cautions, rows }) {
   const error = errors.find((error) => error.field === name && error.code !== 'missing')
   if (error) return { kind: 'error', text: error.text }
-  for (const level of ['stop', 'warn', 'note']) {
+  for (const [level, word] of [['stop', 'Stop. '], ['warn', 'Take care. '], ['note', '']]) {
     const caution = cautions.find((caution) => caution.field === name && caution.level === level)
-    if (caution) return { kind: level, text: caution.card || caution.text }
+    if (caution) return { kind: level, text: word + (caution.card || caution.text) }
   }
+  const suggested = name === 'density' && suggestion(sheet, answers)
+  if (suggested) return { kind: 'suggested', text: suggested.text }
   const [metal] = rows.metal ?? []
   if (name === 'metal' && metal && !sheet.blank(name)) {
     return { kind: 'understood', text: [metal.name, metal.composition].filter(Boolean).join(' · ') }
@@ -81,7 +87,59 @@ function wordAt(name, sheet, { errors, cautions, rows }) {
 }
 
 /**
- * The folded line of a part says what was typed in it, then what came out.
+ * What to begin with for someone who has no current in mind.
+ *
+ * @param {Sheet} sheet
+ * @param {Reply['answers']} answers
+ * @returns {{density: string, text: string} | undefined}
+ */
+function suggestion(sheet, { density, suggestedDensity, suggestedCurrent, suggestedTime }) {
+  if (density || !suggestedDensity || !sheet.blank('density') || !sheet.blank('current')) return undefined
+  const rest = [suggestedCurrent, suggestedTime].filter(Boolean).map(({ text }) => text).join(' for ')
+  return { density: suggestedDensity.text, text: `suggested: ${suggestedDensity.text}${rest && `, ${rest}`}` }
+}
+
+/**
+ * One touch fills in what is suggested, or else what is usual. It writes the
+ * number, in the unit that the field's first unit is.
+ *
+ * @param {Row} row
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+function showFill({ element }, sheet, { answers }) {
+  const fill = /** @type {HTMLElement | null} */ (element.querySelector('.fill'))
+  if (!fill) return
+  const { density } = suggestion(sheet, answers) ?? {}
+  fill.dataset.text = density?.split(' ')[0] ?? fill.dataset.usual
+  put(fill.querySelector('.word'), density ? 'use these' : `use ${fill.dataset.usual}`)
+}
+
+/**
+ * What a part lacks stands at its foot when something is typed in it and what it
+ * was typed for can't be answered. There is room for one line.
+ *
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+function showLacks(sheet, { answers, rows }) {
+  for (const foot of sheet.form.querySelectorAll('.lacks')) {
+    let said = false
+    for (const lack of foot.querySelectorAll('span')) {
+      const typed = list(lack.dataset.typed).some((name) => sheet.typedInto(name))
+      const answered = list(lack.dataset.for).some((name) => name in answers || (name === 'bites' && rows.bites?.length))
+      lack.hidden = said || !typed || answered
+      said ||= !lack.hidden
+    }
+  }
+}
+
+/** @param {string} [names] parted by blanks */
+const list = (names = '') => names.split(' ').filter(Boolean)
+
+/**
+ * The folded line of a part says what came out, or what is lacking, then what
+ * was typed in it, and whether something in it is wrong or needs care.
  *
  * @param {Sheet} sheet
  * @param {Reply} reply
@@ -90,13 +148,21 @@ function showGists(sheet, { answers }) {
   for (const part of sheet.form.querySelectorAll('details')) {
     const gist = /** @type {HTMLElement | null} */ (part.querySelector('summary .gist'))
     if (!gist) continue
-    const typed = [...sheet.rows.values()].filter(({ name, element }) => part.contains(element) && !sheet.blank(name))
-    const came = (part.dataset.shows ?? '').split(' ').filter((name) => name in answers && !typed.some((row) => row.name === name))
+    const typed = sheet.filled(part)
+    const came = list(part.dataset.shows).filter((name) => name in answers && !sheet.typedInto(name))
+    const lack = part.querySelector(':scope > .lacks span:not([hidden])')?.textContent
     const said = [
-      ...typed.map((row) => (part.matches('.more') ? `${row.label} ` : '') + shown(row)),
       ...came.map((name) => `${labelOf(name)} ${answers[name].text}`),
+      ...(lack ? [lack] : []),
+      ...typed.map((row) => (part.matches('.more') ? `${row.label} ` : '') + shown(row)),
     ]
     put(gist, said.join(' · ') || (gist.dataset.hint ?? ''))
     gist.classList.toggle('given', typed.length > 0)
+    part.dataset.level = gravest(part)
   }
+}
+
+/** @param {Element} part */
+function gravest(part) {
+  return ['error', 'stop', 'warn'].find((kind) => part.querySelector(`[data-word='${kind}']`)) ?? ''
 }

@@ -9,7 +9,7 @@ import { withUnit } from './typed.js'
  * @property {HTMLElement} element
  * @property {string} name
  * @property {string} label
- * @property {HTMLInputElement} input
+ * @property {HTMLInputElement | HTMLSelectElement} input
  * @property {HTMLSelectElement | null} unit
  * @property {string} bare the unit of a bare number where there is one control
  *
@@ -58,6 +58,26 @@ export class Sheet {
   /** @param {string} name */
   blank(name) {
     return this.rows.get(name)?.input.value.trim() === ''
+  }
+
+  /** Whether something stands in a field; not so of a name that is none. @param {string} name */
+  typedInto(name) {
+    return this.blank(name) === false && this.rows.has(name)
+  }
+
+  /**
+   * The rows in which something stands, of a part or of what is folded in it.
+   *
+   * @param {Element} part
+   */
+  filled(part) {
+    return [...this.rows.values()].filter(({ name, element }) => part.contains(element) && !this.blank(name))
+  }
+
+  /** Whether a part is open or something stands in it. @param {string} name */
+  uses(name) {
+    const part = /** @type {HTMLDetailsElement | null} */ (this.form.querySelector(`[data-part='${name}']`))
+    return part !== null && (part.open || this.filled(part).length > 0)
   }
 
   /**
@@ -129,8 +149,8 @@ export class Sheet {
  * @returns {Row}
  */
 function rowOf(element) {
-  const input = /** @type {HTMLInputElement} */ (element.querySelector('input'))
-  const unit = element.querySelector('select')
+  const input = /** @type {HTMLInputElement | HTMLSelectElement} */ (element.querySelector('[name]'))
+  const unit = /** @type {HTMLSelectElement | null} */ (element.querySelector('[data-unit]'))
   return {
     element, input, unit,
     name: input.name,
@@ -145,5 +165,6 @@ function rowOf(element) {
  * @param {Row} row
  */
 export function shown({ input, unit, bare }) {
+  if (input instanceof HTMLSelectElement) return input.selectedOptions[0].label
   return withUnit(input.value, unit ? unit.selectedOptions[0].label : bare)
 }

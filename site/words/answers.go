@@ -101,3 +101,25 @@ var Answers = map[string]string{
 	"readyAt":        "Ready at",
 	"weightAtHalf":   "Weight at half time",
 }
+
+// Ranges say what an answer's range rests on, by the answer's name; an answer
+// that is not named here has none.
+var Ranges = map[string]string{
+	"depth":          practice,
+	"time":           practice,
+	"left":           practice,
+	"deepest":        practice,
+	"lineLeft":       practice,
+	"narrowestLine":  practice,
+	"deepestForLine": practice,
+	"spaceBecomes":   practice,
+	"cellVolts":      practice,
+
+	"equivalent":     "by the charge of the ion",
+	"filmDensity":    "half to twice, an estimate",
+	"cathodeLimit":   "half to twice, an estimate",
+	"bathResistance": "an estimate",
+	"readyIn":        "by the trend",
+}
+
+const practice = "common practice"

@@ -36,19 +36,56 @@ type Part struct {
 	Folded bool
 	// Shows are the answers that the folded line still tells.
 	Shows []string
+	// Lacks are what the part says while it can't answer yet.
+	Lacks []Lack
+}
+
+// Lack is what a part says when something of it is typed and none of the answers
+// that it would be typed for can be given.
+type Lack struct {
+	Typed []string // fields
+	For   []string // answers; "bites" stands for the rows of the bites
+	Text  string   // at most 70 characters, without a full stop
 }
 
 // Parts of the job sheet.
 var Parts = map[string]Part{
-	"metal":  {Title: "Metal", Hint: "what the sheet is"},
-	"design": {Title: "Design", Hint: "how much metal lies bare", Shows: []string{"totalArea"}},
-	"bite":   {Title: "Bite", Hint: "how deep, how long, how many amperes", Shows: []string{"time", "current", "depth"}},
-	"sheet":  {Title: "Sheet and lines", Hint: "what is left, what survives", Folded: true, Shows: []string{"left", "lineLeft"}},
-	"supply": {Title: "Supply", Hint: "volts, amperes, leads, limits", Folded: true, Shows: []string{"cellVolts", "currentAtVolts", "filmDensity"}},
-	"bath":   {Title: "Bath", Hint: "how much salt in how much water", Folded: true, Shows: []string{"saltMass", "waterMass"}},
-	"keep":   {Title: "Bath afterwards", Hint: "what it takes and leaves, topping up", Folded: true, Shows: []string{"saltToAdd", "bathDrop"}},
-	"course": {Title: "On course", Hint: "by weight, by the ammeter, by the clock", Folded: true, Shows: []string{"readyAt", "timeLeft", "readyIn", "depthNow"}},
-	"page":   {Title: "Units", Hint: "what the answers are printed in"},
+	"metal": {Title: "Metal", Hint: "what the sheet is"},
+	"design": {Title: "Design", Hint: "how much metal lies bare", Shows: []string{"totalArea", "extraFound"}, Lacks: []Lack{
+		{[]string{"hanger", "hangerLength"}, []string{"extraFound"}, "the hanger needs its diameter and its wet length"},
+		{[]string{"bareEdges"}, []string{"extraFound"}, "bare edges need the sheet’s thickness"},
+		{[]string{"back"}, []string{"extraFound"}, "the bare back needs the face’s size"},
+	}},
+	"bite": {Title: "Bite", Hint: "how deep, how long, how many amperes", Shows: []string{"time", "current", "depth"}, Lacks: []Lack{
+		{[]string{"bites"}, []string{"bites"}, "bites need the metal and a current density, or a current"},
+	}},
+	"sheet": {Title: "Sheet and lines", Hint: "what is left, what survives", Folded: true, Shows: []string{"left", "lineLeft"}, Lacks: []Lack{
+		{[]string{"sheet", "keep"}, []string{"left", "deepest"}, "needs the sheet’s thickness, and a depth for what is left"},
+		{[]string{"line", "space"}, []string{"lineLeft", "spaceBecomes"}, "needs a depth, typed or found"},
+	}},
+	"supply": {Title: "Supply", Hint: "volts, amperes, leads, limits", Folded: true, Shows: []string{"cellVolts", "currentAtVolts", "filmDensity"}, Lacks: []Lack{
+		{[]string{"volts", "gap", "cathode"}, []string{"bathResistance"}, "needs the gap, the cathode’s area and the bath’s strength"},
+		{[]string{"amps"}, []string{"depthThatFits", "timeThatFits", "piecesThatFit"}, "needs metal, size, a depth and a time or a current"},
+		{[]string{"wireLength"}, []string{"wireDrop"}, "the lead needs its wire and a current"},
+	}},
+	"bath": {Title: "Bath", Hint: "how much salt in how much water", Folded: true, Shows: []string{"saltMass", "waterMass"}, Lacks: []Lack{
+		{[]string{"strength", "volume", "saltInHand", "waterInHand"}, []string{"saltMass", "perLitre"}, "needs a strength and a volume, or salt and water in hand"},
+		{[]string{"coldest"}, []string{"crystals", "saturatesAt"}, "the cold bath needs a strength and a volume"},
+	}},
+	"keep": {Title: "Bath afterwards", Hint: "what it takes and leaves, topping up", Folded: true, Shows: []string{"saltToAdd", "bathDrop"}, Lacks: []Lack{
+		{[]string{"etched"}, []string{"bathDropAll", "zincInBath", "nickelInBath", "copperInBath", "leadInBath"}, "needs the metal, and the bath’s strength and volume"},
+		{[]string{"volumeNow"}, []string{"strengthNow", "waterToAdd"}, "needs the bath’s strength and volume"},
+		{[]string{"haveStrength", "haveVolume"}, []string{"addSalt", "addWater"}, "needs the strength and volume there are, and the strength wanted"},
+		{[]string{"strengthA", "strengthB"}, []string{"partA", "partB"}, "a blend needs both baths, the strength wanted and the volume"},
+		{[]string{"gravity"}, []string{"strengthByGravity"}, "the hydrometer needs a salt or a metal"},
+	}},
+	"course": {Title: "On course", Hint: "by weight, by the ammeter, by the clock", Folded: true, Shows: []string{"readyAt", "timeLeft", "readyIn", "depthNow"}, Lacks: []Lack{
+		{[]string{"after"}, []string{"depthNow", "efficiencyNow"}, "needs both weights, the metal and the open area"},
+		{[]string{"before"}, []string{"weightAtTarget", "depthNow"}, "needs the metal, the open area and a depth"},
+		{[]string{"readings"}, []string{"depthSoFar"}, "the ammeter needs the metal and the open area"},
+		{[]string{"start", "paused"}, []string{"readyAt"}, "the clock needs the time of switching on and a running time"},
+	}},
+	"page": {Title: "Units", Hint: "what the answers are printed in"},
 }
 
 // Units as they are shown; a unit that is not listed is shown as it is written.

@@ -46,6 +46,11 @@ func TestEveryAnswerHasALabel(t *testing.T) {
 			t.Errorf("a label for %s, which is no answer", name)
 		}
 	}
+	for name := range Ranges {
+		if !named[name] {
+			t.Errorf("what the range of %s rests on, which is no answer", name)
+		}
+	}
 }
 
 func TestEveryPartHasATitle(t *testing.T) {
@@ -60,9 +65,33 @@ func TestEveryPartHasATitle(t *testing.T) {
 				t.Errorf("the folded line of %s shows %s, which is no answer", name, a)
 			}
 		}
+		for _, lack := range p.Lacks {
+			lackIsOfTheVocabulary(t, name, lack)
+		}
 	}
 	if len(Parts) != len(field.Parts) {
 		t.Errorf("%d parts have titles, the vocabulary has %d", len(Parts), len(field.Parts))
+	}
+}
+
+func lackIsOfTheVocabulary(t *testing.T, part string, lack Lack) {
+	t.Helper()
+	parts := map[string]string{}
+	for _, f := range field.Fields {
+		parts[f.Name] = string(f.Part)
+	}
+	for _, f := range lack.Typed {
+		if parts[f] != part {
+			t.Errorf("%s says what it lacks when %s is typed, which is no field of it", part, f)
+		}
+	}
+	for _, a := range lack.For {
+		if Answers[a] == "" && a != "bites" {
+			t.Errorf("%s says what %s lacks, which is no answer", part, a)
+		}
+	}
+	if n := utf8.RuneCountInString(lack.Text); n == 0 || n > 70 || strings.HasSuffix(lack.Text, ".") {
+		t.Errorf("%s says that it lacks %q: one line without a full stop is wanted", part, lack.Text)
 	}
 }
 

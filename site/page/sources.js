@@ -1,0 +1,64 @@
+/**
+ * Where each figure comes from: one dialog, made when the page was, that shows
+ * what is said of one figure or caution and the sources it rests on, or all of
+ * it. The one thing filled in is the row that was read as the metal.
+ */
+import { put } from './element.js'
+
+const dialog = /** @type {HTMLDialogElement} */ (document.getElementById('sources'))
+const read = /** @type {HTMLElement} */ (dialog.querySelector('.read'))
+const metalRow = /** @type {HTMLElement} */ (document.getElementById('metal-row'))
+
+/** Where the focus goes back to. @type {HTMLElement | undefined} */
+let from
+
+/** @type {import('../engine/client.js').MetalRow | undefined} */
+let metal
+
+/** @param {import('../engine/client.js').MetalRow | undefined} row what was read as the metal */
+export function setMetal(row) {
+  metal = row
+}
+
+document.addEventListener('click', (event) => {
+  const pressed = /** @type {Element} */ (event.target)
+  const button = pressed.closest('button')
+  if (button?.dataset.origin) show(button.dataset.origin, button)
+  // Beside the dialog is its backdrop.
+  else if (pressed === dialog || button?.matches('[data-close]')) dialog.close()
+})
+
+dialog.addEventListener('close', () => from?.focus())
+
+/**
+ * @param {string} name an answer, "caution-" and its code, or all
+ * @param {HTMLElement} button
+ */
+function show(name, button) {
+  const one = document.getElementById(`from-${name}`)
+  const uses = one?.dataset.uses?.split(' ') ?? []
+  dialog.classList.toggle('one', one !== null)
+  for (const article of read.querySelectorAll('article')) article.hidden = one !== null && article !== one
+  for (const source of /** @type {NodeListOf<HTMLElement>} */ (read.querySelectorAll('[data-source]'))) {
+    source.hidden = one !== null && !uses.includes(source.dataset.source ?? '')
+  }
+  showMetal(one === null || uses.some((key) => /^(composition|density)-/.test(key)))
+  if (!dialog.open) {
+    from = button
+    dialog.showModal()
+  }
+  const heading = /** @type {HTMLElement} */ (one ? one.querySelector('h3') : read)
+  heading.focus()
+  read.scrollTop = 0
+}
+
+/** @param {boolean} wanted */
+function showMetal(wanted) {
+  metalRow.hidden = !wanted || !metal
+  if (!metal) return
+  const { name, composition, density, why, source = '', confidence = '' } = metal
+  const [row, sure] = metalRow.querySelectorAll('p')
+  put(row, [name, composition, `${density} g/cm³`, why].filter(Boolean).join(' · '))
+  put(sure.querySelector('span'), source)
+  put(sure.querySelector('em'), confidence)
+}
