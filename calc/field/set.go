@@ -8,7 +8,6 @@
 package field
 
 import (
-	"net/url"
 	"strings"
 
 	"saltbite/calc/quantity"
@@ -68,16 +67,6 @@ func Read(text string) *Set {
 		s.take(unescape(key), strings.TrimSpace(unescape(value)))
 	}
 	return s
-}
-
-// unescape undoes the form's escapes. A damaged one is taken as it stands, as
-// URLSearchParams does, so that nothing typed is lost.
-func unescape(text string) string {
-	plain, err := url.QueryUnescape(text)
-	if err != nil {
-		plain = text
-	}
-	return strings.ToValidUTF8(plain, "\uFFFD")
 }
 
 // take reads one key and its value into the set.
