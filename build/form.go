@@ -140,7 +140,8 @@ func origins() (all sourced) {
 		all.Cautions = append(all.Cautions, cautionOrigin{code, from.Rests, rows(from.Uses)})
 	}
 	for m := range metal.All() {
-		all.Metals = append(all.Metals, metalRow{m.ID, m.Name, m.Source, m.Confidence})
+		source, _ := metal.SourceOf(m.ID)
+		all.Metals = append(all.Metals, metalRow{m.ID, m.Name, source.Text, source.Confidence})
 	}
 	return all
 }

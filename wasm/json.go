@@ -140,10 +140,6 @@ func (w *writer) metal(m job.MetalRow) {
 			key("remark")
 			w.text(m.Remark)
 		}
-		key("source")
-		w.text(m.Source)
-		key("confidence")
-		w.text(m.Confidence)
 	})
 }
 

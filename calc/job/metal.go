@@ -46,8 +46,7 @@ func (b *bench) understandMetal() {
 
 func row(m *metal.Metal, why string) MetalRow {
 	return MetalRow{ID: m.ID, Name: m.Name, Composition: composition(m), Density: m.Density / 1000,
-		Family: m.Family.String(), Why: why, Remark: m.Remark,
-		Source: m.Source, Confidence: m.Confidence}
+		Family: m.Family.String(), Why: why, Remark: m.Remark}
 }
 
 // composition is what a metal holds, in per cent by mass, as "70 Cu 30 Zn".

@@ -34,8 +34,6 @@ type MetalRow struct {
 	Family      string
 	Why         string
 	Remark      string
-	Source      string // of the catalogue's row
-	Confidence  string
 }
 
 // Level says how grave a caution is.

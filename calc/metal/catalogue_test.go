@@ -20,6 +20,7 @@ func TestCatalogueIsTheTable(t *testing.T) {
 	}
 	for i, r := range rows {
 		m := metals[i]
+		source, _ := metal.SourceOf(m.ID)
 		number, symbol, _ := strings.Cut(r["en"], " ")
 		if number != "" && symbol == "" { // a symbol alone
 			number, symbol = "", number
@@ -27,7 +28,7 @@ func TestCatalogueIsTheTable(t *testing.T) {
 		for field, pair := range map[string][2]string{
 			"id": {m.ID, r["id"]}, "name": {m.Name, r["name"]}, "uns": {m.UNS, r["uns"]}, "en number": {m.EN, number},
 			"en symbol": {m.Symbol, symbol}, "british": {m.British, r["bs_cz"]}, "family": {m.Family.String(), r["family"]},
-			"notes": {m.Notes, r["notes"]}, "source": {m.Source, r["source"]}, "confidence": {m.Confidence, r["confidence"]},
+			"notes": {source.Notes, r["notes"]}, "source": {source.Text, r["source"]}, "confidence": {source.Confidence, r["confidence"]},
 			"names": {sorted(append(slices.Concat(m.Names[:]...), m.Grades...)), sorted(append(list(r["aliases"]), list(r["more_aliases_from_memory"])...))},
 		} {
 			if pair[0] != pair[1] {

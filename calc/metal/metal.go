@@ -79,10 +79,7 @@ type Metal struct {
 	Composition []Part  // shares sum to 1
 	Density     float64 // kg/m3
 
-	Remark     string // what a person should know before choosing it: traps of its name, porosity
-	Notes      string // on the sources of the row
-	Source     string
-	Confidence string
+	Remark string // what a person should know before choosing it: traps of its name, porosity
 }
 
 // Share is the part of the mass that an element makes up, 0 to 1.

@@ -29,8 +29,6 @@ func (c composition) resolve(text string) ([]call, *Metal, error) {
 	m.Family = familyOf(c.parts)
 	m.Density = mixedDensity(c.parts, m.Family)
 	m.ID, m.Name = symbolOf(c.parts)
-	m.Source = "composition as typed; density by ideal mixing times the mean ratio of its family, good to 3 %"
-	m.Confidence = "computed"
 	return nil, m, nil
 }
 

@@ -120,7 +120,8 @@ func ofElements() map[string]SourceRow {
 func ofCatalogue() map[string]SourceRow {
 	compositions, densities := map[string][]string{}, map[string][]string{}
 	for m := range metal.All() {
-		c, d := compositionSure(m.Confidence), densitySure(m.Confidence)
+		source, _ := metal.SourceOf(m.ID)
+		c, d := compositionSure(source.Confidence), densitySure(source.Confidence)
 		compositions[c] = append(compositions[c], m.Name)
 		densities[d] = append(densities[d], m.Name)
 	}
