@@ -51,11 +51,10 @@ type Salt struct {
 	anhydrous  float64 // share of anhydrous salt in this form, by mass
 	crystal    float64 // share of anhydrous salt in the crystals that drop
 	metal      float64 // share of Metal in the anhydrous salt
-	solubility solubility
-	density    density
-	conduction conductivity
-	transport  transport // none for common salt
-	sources    []Source
+	solubility *solubility
+	density    *density
+	conduction *conductivity
+	transport  *transport // an empty one for common salt
 }
 
 // The salts.
@@ -66,39 +65,39 @@ var (
 		Name: "copper sulfate crystals", Formula: "CuSO4·5H2O", Metal: "Cu",
 		MolarMass: molarPentahydrate, anhydrous: molarCuSO4 / molarPentahydrate, crystal: molarCuSO4 / molarPentahydrate,
 		metal:      weight("Cu") / molarCuSO4,
-		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
-		transport: copperSulfateTransport,
-		sources:   copperSulfateConductivitySources,
+		solubility: &copperSulfateSolubility, density: &copperSulfateDensity, conduction: &copperSulfateConductivity,
+		transport: &copperSulfateTransport,
 	}
 	CopperSulfateAnhydrous = &Salt{
 		Name: "anhydrous copper sulfate", Formula: "CuSO4", Metal: "Cu",
 		MolarMass: molarCuSO4, anhydrous: 1, crystal: molarCuSO4 / molarPentahydrate,
 		metal:      weight("Cu") / molarCuSO4,
-		solubility: copperSulfateSolubility, density: copperSulfateDensity, conduction: copperSulfateConductivity,
-		transport: copperSulfateTransport,
-		sources:   copperSulfateConductivitySources,
+		solubility: &copperSulfateSolubility, density: &copperSulfateDensity, conduction: &copperSulfateConductivity,
+		transport: &copperSulfateTransport,
 	}
 	SilverNitrate = &Salt{
 		Name: "silver nitrate", Formula: "AgNO3", Metal: "Ag",
 		MolarMass: molarAgNO3, anhydrous: 1, crystal: 1,
 		metal:      weight("Ag") / molarAgNO3,
-		solubility: silverNitrateSolubility, density: silverNitrateDensity, conduction: silverNitrateConductivity,
-		transport: silverNitrateTransport,
-		sources:   silverNitrateConductivitySources,
+		solubility: &silverNitrateSolubility, density: &silverNitrateDensity, conduction: &silverNitrateConductivity,
+		transport: &silverNitrateTransport,
 	}
 	CommonSalt = &Salt{
 		Name: "common salt", Formula: "NaCl",
 		MolarMass: molarNaCl, anhydrous: 1, crystal: 1,
-		solubility: commonSaltSolubility, density: commonSaltDensity, conduction: commonSaltConductivity,
-		sources: commonSaltConductivitySources,
+		solubility: &commonSaltSolubility, density: &commonSaltDensity, conduction: &commonSaltConductivity,
+		transport: &transport{viscosity: &viscosity{}},
 	}
 )
 
 // Sources are where the figures of the salt and of its bath come from.
 func (s *Salt) Sources() []Source {
 	common := []Source{molarMassSource, solubilitySource, densitySource, hydrometerSource}
-	if s.Metal == "" {
-		common = append(common, hydrogenSource)
+	switch s.Metal {
+	case "Cu":
+		return slices.Concat(common, copperSulfateConductivitySources, copperSulfateTransportSources)
+	case "Ag":
+		return slices.Concat(common, silverNitrateConductivitySources, silverNitrateTransportSources)
 	}
-	return slices.Concat(common, s.sources, s.transport.sources)
+	return slices.Concat(common, commonSaltConductivitySources, []Source{hydrogenSource})
 }

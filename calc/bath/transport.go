@@ -3,10 +3,9 @@ package bath
 // transport is how a salt moves through its bath. A salt without one has no
 // limits: what is dissolved in common salt is not what plates.
 type transport struct {
-	viscosity    viscosity
+	viscosity    *viscosity
 	diffusion    float64 // m2/s at 20 C
 	transference float64 // share of the current that the salt's metal carries
-	sources      []Source
 }
 
 // What diffusion and transference are at the strengths of a bath is known
@@ -15,16 +14,19 @@ type transport struct {
 // nitrate's are those at infinite dilution, the diffusion 17.7e-10 m2/s at 25 C
 // brought to 20 C.
 var (
-	copperSulfateTransport = transport{copperSulfateViscosity, 4.6e-10, 0.30, []Source{
+	copperSulfateTransport = transport{&copperSulfateViscosity, 4.6e-10, 0.30}
+	silverNitrateTransport = transport{&silverNitrateViscosity, 1.5e-9, 0.46}
+
+	copperSulfateTransportSources = []Source{
 		viscositySource, layerSource,
 		{"diffusion", "4.6e-10 m2/s near 1 mol/L, Eversole, Kindsvater and Peterson, J. Phys. Chem. 46 (1942) 370, at 25 C", "memory"},
 		{"transference", "0.30 near 1 mol/L", "memory"},
-	}}
-	silverNitrateTransport = transport{silverNitrateViscosity, 1.5e-9, 0.46, []Source{
+	}
+	silverNitrateTransportSources = []Source{
 		viscositySource, layerSource,
 		{"diffusion", "1.5e-9 m2/s, by Nernst and Hartley at infinite dilution from the ions' in the CRC Handbook (seen)", "computed"},
 		{"transference", "0.46 at infinite dilution, from ionic conductivities in the CRC Handbook (seen)", "computed"},
-	}}
+	}
 )
 
 // diffusionAt is the diffusion at a temperature, m2/s, after Stokes and
