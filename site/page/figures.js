@@ -20,7 +20,7 @@ const groups = [...place.querySelectorAll('section')].map((section) => ({
   section,
   figures: [...section.querySelectorAll('div')].map((item) => ({
     name: item.dataset.answer ?? '',
-    label: item.querySelector('dt span')?.textContent ?? '',
+    label: item.querySelector('dt')?.textContent ?? '',
     item,
   })),
 }))

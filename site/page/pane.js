@@ -25,12 +25,14 @@ let timer
  * @param {Reply} reply
  */
 export function showPane(sheet, reply) {
-  const sentence = reply.sentence || instead(sheet, reply)
-  say(sentence, reply.sentence ? Object.values(reply.answers).map(({ text }) => text) : [])
+  const stops = reply.cautions.filter(({ level }) => level === 'stop').map(({ text, card }) => `Stop: ${card ? `${card}.` : text}`)
+  const said = reply.sentence || (stops.length > 0 ? '' : instead(sheet, reply))
+  const sentence = [...stops, said].filter(Boolean).join(' ')
+  say(sentence, reply.sentence ? Object.values(reply.answers).map(({ text }) => text) : [], stops.length > 0)
   renew(at('likely'), reply.sentence ? likely(reply) : fourth(sheet, reply))
   showFigures(sheet, reply)
   showCautions(sheet, reply)
-  speakSoon(sentence, reply)
+  speakSoon(said, reply)
 }
 
 /**
@@ -39,7 +41,7 @@ export function showPane(sheet, reply) {
  * @param {string} text
  */
 export function sayPlainly(text) {
-  say(text, [])
+  say(text, [], false)
 }
 
 /**
@@ -48,16 +50,15 @@ export function sayPlainly(text) {
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function instead(sheet, { errors, cautions }) {
+function instead(sheet, { answers, errors }) {
   if (sheet.empty) {
     return 'Type a metal, a size and a depth, and read here how long and at what current. Example fills in a job.'
   }
-  const stops = cautions.filter(({ level }) => level === 'stop')
-  if (stops.length > 0) return stops.map(({ text, card }) => (card ? `${card}.` : text)).join(' ')
   const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))
   if (wrong) return `To look at again: ${wrong}.`
   const missing = labels(sheet, errors.filter(({ code }) => code === 'missing'))
-  return missing ? `Still blank: ${missing}.` : 'Nothing to work out yet.'
+  if (missing) return `Still blank: ${missing}.`
+  return Object.keys(answers).length > 0 ? 'What follows from that stands among the figures.' : 'Nothing to work out yet.'
 }
 
 /**
@@ -75,10 +76,12 @@ function labels(sheet, errors) {
  *
  * @param {string} text
  * @param {string[]} figures what in it is set bold
+ * @param {boolean} stops whether it begins with what stops the job
  */
-function say(text, figures) {
+function say(text, figures, stops) {
   const place = at('sentence')
-  place.classList.toggle('quiet', figures.length === 0)
+  place.classList.toggle('stops', stops)
+  place.classList.toggle('quiet', figures.length === 0 && !stops)
   if (place.textContent === text) return
   const end = /\. (?=\p{Lu})/u.exec(text)
   const first = end ? text.slice(0, end.index + 2) : text
@@ -184,9 +187,9 @@ function cautionItem(sheet, { code, level, field, text }) {
   } else {
     link.remove()
   }
-  const why = /** @type {HTMLElement} */ (item.querySelector('.why'))
-  if (document.getElementById(`from-caution-${code}`)) why.dataset.origin = `caution-${code}`
-  else why.remove()
+  const why = /** @type {HTMLButtonElement} */ (item.querySelector('.why'))
+  why.dataset.origin = `caution-${code}`
+  why.disabled = document.getElementById(`from-caution-${code}`) === null
   return item
 }
 
