@@ -11,40 +11,53 @@ import (
 
 // A small JSON writer, because encoding/json would add a fifth to the size of
 // the program. It writes RFC 8259 text; a number is always finite, or absent.
+// Each value but the first of its object or array has a comma before it.
 
 type writer struct{ out []byte }
 
 func replyJSON(r job.Reply) string {
 	w := writer{make([]byte, 0, 4096)}
-	w.object(func(key func(string)) {
-		key("sentence")
-		w.text(r.Sentence)
-		key("found")
-		list(&w, r.Found, w.text)
-		key("answers")
-		w.answers(r.Answers)
-		key("rows")
-		w.rows(r)
-		key("cautions")
-		list(&w, r.Cautions, w.caution)
-		key("errors")
-		list(&w, r.Errors, w.err)
-	})
+	w.open('{')
+	w.string("sentence", r.Sentence)
+	w.array("found")
+	for _, name := range r.Found {
+		w.text(name)
+	}
+	w.close(']')
+	w.key("answers")
+	w.open('{')
+	for _, a := range r.Answers {
+		w.key(a.Name)
+		w.answer(a)
+	}
+	w.close('}')
+	w.key("rows")
+	w.rows(r)
+	w.array("cautions")
+	for _, c := range r.Cautions {
+		w.caution(c)
+	}
+	w.close(']')
+	w.array("errors")
+	for _, e := range r.Errors {
+		w.err(e)
+	}
+	w.close(']')
+	w.close('}')
 	return string(w.out)
 }
 
 func hitsJSON(hits []metal.Hit) string {
 	w := writer{}
-	list(&w, hits, func(h metal.Hit) {
-		w.object(func(key func(string)) {
-			key("id")
-			w.text(h.Metal.ID)
-			key("name")
-			w.text(h.Metal.Name)
-			key("why")
-			w.text(why(h))
-		})
-	})
+	w.open('[')
+	for _, h := range hits {
+		w.open('{')
+		w.string("id", h.Metal.ID)
+		w.string("name", h.Metal.Name)
+		w.string("why", why(h))
+		w.close('}')
+	}
+	w.close(']')
 	return string(w.out)
 }
 
@@ -57,148 +70,127 @@ func why(h metal.Hit) string {
 	return h.Why + "; " + h.Remark
 }
 
-func (w *writer) answers(answers []job.Figure) {
-	w.object(func(key func(string)) {
-		for _, a := range answers {
-			key(a.Name)
-			w.answer(a)
-		}
-	})
+func (w *writer) answer(a job.Figure) {
+	w.open('{')
+	w.figure(a.Value, a.Unit, a.Text)
+	if a.Low != nil {
+		w.number("low", *a.Low)
+	}
+	if a.High != nil {
+		w.number("high", *a.High)
+	}
+	w.unlessBlank("range", a.Range)
+	w.close('}')
 }
 
-func (w *writer) answer(a job.Figure) {
-	w.object(func(key func(string)) {
-		key("value")
-		w.number(a.Value)
-		key("unit")
-		w.text(a.Unit)
-		key("text")
-		w.text(a.Text)
-		if a.Low != nil {
-			key("low")
-			w.number(*a.Low)
-		}
-		if a.High != nil {
-			key("high")
-			w.number(*a.High)
-		}
-		if a.Range != "" {
-			key("range")
-			w.text(a.Range)
-		}
-	})
+func (w *writer) figure(value float64, unit, text string) {
+	w.number("value", value)
+	w.string("unit", unit)
+	w.string("text", text)
 }
 
 func (w *writer) rows(r job.Reply) {
-	w.object(func(key func(string)) {
-		key("metal")
-		list(w, r.Metals, w.metal)
-		key("bites")
-		list(w, r.Bites, w.bite)
-	})
+	w.open('{')
+	w.array("metal")
+	for _, m := range r.Metals {
+		w.metal(m)
+	}
+	w.close(']')
+	w.array("bites")
+	for _, row := range r.Bites {
+		w.open('{')
+		w.cell("depth", row.Depth)
+		w.cell("area", row.Area)
+		w.cell("minutes", row.Minutes)
+		w.cell("amperes", row.Amperes)
+		w.close('}')
+	}
+	w.close(']')
+	w.close('}')
 }
 
-func (w *writer) bite(row job.BiteRow) {
-	w.object(func(key func(string)) {
-		key("depth")
-		w.cell(row.Depth)
-		key("area")
-		w.cell(row.Area)
-		key("minutes")
-		w.cell(row.Minutes)
-		key("amperes")
-		w.cell(row.Amperes)
-	})
-}
-
-func (w *writer) cell(c job.Cell) {
-	w.object(func(key func(string)) {
-		key("value")
-		w.number(c.Value)
-		key("unit")
-		w.text(c.Unit)
-		key("text")
-		w.text(c.Text)
-	})
+func (w *writer) cell(name string, c job.Cell) {
+	w.key(name)
+	w.open('{')
+	w.figure(c.Value, c.Unit, c.Text)
+	w.close('}')
 }
 
 func (w *writer) metal(m job.MetalRow) {
-	w.object(func(key func(string)) {
-		key("id")
-		w.text(m.ID)
-		key("name")
-		w.text(m.Name)
-		key("composition")
-		w.text(m.Composition)
-		key("density")
-		w.number(m.Density)
-		key("family")
-		w.text(m.Family)
-		key("why")
-		w.text(m.Why)
-		if m.Remark != "" {
-			key("remark")
-			w.text(m.Remark)
-		}
-	})
+	w.open('{')
+	w.string("id", m.ID)
+	w.string("name", m.Name)
+	w.string("composition", m.Composition)
+	w.number("density", m.Density)
+	w.string("family", m.Family)
+	w.string("why", m.Why)
+	w.unlessBlank("remark", m.Remark)
+	w.close('}')
 }
 
 func (w *writer) caution(c job.Caution) {
-	w.object(func(key func(string)) {
-		key("code")
-		w.text(c.Code)
-		key("level")
-		w.text(string(c.Level))
-		if c.Field != "" {
-			key("field")
-			w.text(c.Field)
-		}
-		key("text")
-		w.text(c.Text)
-		key("card")
-		w.text(c.Card)
-	})
+	w.open('{')
+	w.string("code", c.Code)
+	w.string("level", string(c.Level))
+	w.unlessBlank("field", c.Field)
+	w.string("text", c.Text)
+	w.string("card", c.Card)
+	w.close('}')
 }
 
 func (w *writer) err(e field.Error) {
-	w.object(func(key func(string)) {
-		key("field")
-		w.text(e.Field)
-		key("code")
-		w.text(e.Code)
-		key("text")
-		w.text(e.Text)
-	})
+	w.open('{')
+	w.string("field", e.Field)
+	w.string("code", e.Code)
+	w.string("text", e.Text)
+	w.close('}')
 }
 
-// object writes an object; the callback writes each value after its key.
-func (w *writer) object(fill func(key func(string))) {
-	w.out = append(w.out, '{')
-	first := true
-	fill(func(name string) {
-		if !first {
-			w.out = append(w.out, ',')
-		}
-		first = false
-		w.text(name)
-		w.out = append(w.out, ':')
-	})
-	w.out = append(w.out, '}')
+// open begins an object or an array.
+func (w *writer) open(bracket byte) {
+	w.comma()
+	w.out = append(w.out, bracket)
 }
 
-// list writes an array of what each writes; nil is an empty array.
-func list[T any](w *writer, items []T, each func(T)) {
-	w.out = append(w.out, '[')
-	for i, item := range items {
-		if i > 0 {
-			w.out = append(w.out, ',')
-		}
-		each(item)
+// close ends it.
+func (w *writer) close(bracket byte) { w.out = append(w.out, bracket) }
+
+// comma parts a value from the one before it, if there is one.
+func (w *writer) comma() {
+	if len(w.out) == 0 {
+		return
 	}
-	w.out = append(w.out, ']')
+	switch w.out[len(w.out)-1] {
+	case '{', '[', ':':
+	default:
+		w.out = append(w.out, ',')
+	}
 }
 
-func (w *writer) number(x float64) {
+func (w *writer) key(name string) {
+	w.text(name)
+	w.out = append(w.out, ':')
+}
+
+func (w *writer) array(name string) {
+	w.key(name)
+	w.open('[')
+}
+
+func (w *writer) string(name, value string) {
+	w.key(name)
+	w.text(value)
+}
+
+// unlessBlank writes a text that may be absent.
+func (w *writer) unlessBlank(name, value string) {
+	if value != "" {
+		w.string(name, value)
+	}
+}
+
+func (w *writer) number(name string, x float64) {
+	w.key(name)
 	w.out = strconv.AppendFloat(w.out, x, 'g', -1, 64)
 }
 
@@ -206,6 +198,7 @@ func (w *writer) number(x float64) {
 // that are no UTF-8 replaced.
 func (w *writer) text(s string) {
 	const hex = "0123456789abcdef"
+	w.comma()
 	w.out = append(w.out, '"')
 	for _, r := range s {
 		switch {
