@@ -17,7 +17,7 @@ import { setMetal } from './sources.js'
  * @typedef {import('../engine/client.js').Reply} Reply
  */
 
-const form = /** @type {HTMLFormElement} */ (document.getElementById('sheet'))
+const form = /** @type {HTMLFormElement} */ (document.getElementById('job'))
 const example = /** @type {HTMLElement} */ (document.getElementById('example'))
 const clear = /** @type {HTMLElement} */ (document.getElementById('clear'))
 const sheet = new Sheet(form)

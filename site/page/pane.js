@@ -3,7 +3,7 @@
  * sentence is seen at once and spoken after a pause, not at every key.
  */
 import { make, put, renew } from './element.js'
-import { showFigures } from './figures.js'
+import { labelOf, showFigures } from './figures.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
@@ -25,14 +25,12 @@ let timer
  * @param {Reply} reply
  */
 export function showPane(sheet, reply) {
-  const stops = reply.cautions.filter(({ level }) => level === 'stop').map(({ text, card }) => `Stop: ${card ? `${card}.` : text}`)
-  const said = reply.sentence || (stops.length > 0 ? '' : instead(sheet, reply))
-  const sentence = [...stops, said].filter(Boolean).join(' ')
-  say(sentence, reply.sentence ? Object.values(reply.answers).map(({ text }) => text) : [], stops.length > 0)
+  const sentence = reply.sentence || instead(sheet, reply)
+  say(sentence, Object.values(reply.answers).map(({ text }) => text), reply)
   renew(at('likely'), reply.sentence ? likely(reply) : fourth(sheet, reply))
   showFigures(sheet, reply)
   showCautions(sheet, reply)
-  speakSoon(said, reply)
+  speakSoon(sentence, reply)
 }
 
 /**
@@ -41,7 +39,7 @@ export function showPane(sheet, reply) {
  * @param {string} text
  */
 export function sayPlainly(text) {
-  say(text, [], false)
+  say(text, [])
 }
 
 /**
@@ -50,14 +48,17 @@ export function sayPlainly(text) {
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function instead(sheet, { answers, errors }) {
+function instead(sheet, reply) {
+  const { answers, errors, found } = reply
   if (sheet.empty) {
     return 'Type a metal, a size and a depth, and read here how long and at what current. Example fills in a job.'
   }
+  if (stopsOf(reply).length > 0) return ''
   const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))
   if (wrong) return `To look at again: ${wrong}.`
   const missing = labels(sheet, errors.filter(({ code }) => code === 'missing'))
   if (missing) return `Still blank: ${missing}.`
+  if (found.length > 0) return `${found.map((name) => `${labelOf(name)} ${answers[name]?.text}`).join(', ')}.`
   return Object.keys(answers).length > 0 ? 'What follows from that stands among the figures.' : 'Nothing to work out yet.'
 }
 
@@ -72,20 +73,29 @@ function labels(sheet, errors) {
 }
 
 /**
- * The first sentence is set large; what follows it, smaller.
+ * The first sentence is set large; what follows it, smaller. What stops the job
+ * comes before its answer.
  *
  * @param {string} text
  * @param {string[]} figures what in it is set bold
- * @param {boolean} stops whether it begins with what stops the job
+ * @param {Reply} [reply]
  */
-function say(text, figures, stops) {
+function say(text, figures, reply) {
   const place = at('sentence')
-  place.classList.toggle('stops', stops)
-  place.classList.toggle('quiet', figures.length === 0 && !stops)
-  if (place.textContent === text) return
+  const stops = stopsOf(reply).map((stop) => make('strong', `Stop: ${stop}`))
+  const key = [...stops.map(({ textContent }) => textContent), text].join(' ')
+  if (place.dataset.said === key) return
+  place.dataset.said = key
+  place.classList.toggle('quiet', !reply?.found.length && !reply?.sentence)
   const end = /\. (?=\p{Lu})/u.exec(text)
-  const first = end ? text.slice(0, end.index + 2) : text
-  place.replaceChildren(...bold(first, figures), make('span', ...bold(text.slice(first.length), figures)))
+  const first = stops.length > 0 ? '' : text.slice(0, end ? end.index + 2 : undefined)
+  place.replaceChildren(...stops, ...bold(first, figures), make('span', ...bold(text.slice(first.length), figures)))
+}
+
+/** @param {Reply} [reply] */
+function stopsOf(reply) {
+  const stops = reply?.cautions.filter(({ level }) => level === 'stop') ?? []
+  return stops.map(({ text, card }) => (card ? `${card}.` : text))
 }
 
 /**

@@ -107,7 +107,7 @@ func (p *page) seesShifts() {
 	if p.Name != engine.Chromium {
 		return
 	}
-	p.ask(`window.shifts.length = 0; document.getElementById('sheet').style.marginTop = '90px'`)
+	p.ask(`window.shifts.length = 0; document.getElementById('job').style.marginTop = '90px'`)
 	p.settle()
 	if seen := p.ask(`return window.shifts.some((s) => s.control)`); seen != true {
 		p.Error("the sheet was pushed down, and no shift of the layout was noted")

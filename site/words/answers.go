@@ -36,7 +36,7 @@ var Answers = map[string]string{
 	"suggestedCurrent": "Suggested current",
 	"suggestedTime":    "Suggested time",
 
-	"extraFound":       "Hidden metal, each",
+	"extraFound":       "Hidden metal",
 	"depthIfForgotten": "Depth if forgotten",
 	"hangerLeft":       "Left of the hanger",
 
