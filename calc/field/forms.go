@@ -22,7 +22,7 @@ const mostPairs = 1500
 // An amount may hold blanks of its own ("2 h 30", "1 1/2 in"): the pair is
 // parted at the first blank where both sides can be read.
 func (f *Field) series(v Value) (Value, *Error) {
-	entries := strings.FieldsFunc(v.Text, func(r rune) bool { return r == ';' || r == '\n' })
+	entries := strings.Split(strings.ReplaceAll(v.Text, "\n", ";"), ";")
 	if len(entries) > mostPairs {
 		return v, f.because(v.Text, string(quantity.OutOfSize), "holds more than "+strconv.Itoa(mostPairs)+" entries")
 	}

@@ -1,9 +1,6 @@
 package metal
 
-import (
-	"math"
-	"strings"
-)
+import "math"
 
 // A typed composition, once folded:
 //
@@ -58,7 +55,7 @@ type composition struct {
 // languages: beside a family they are tried as the latter first ("latón al 30 %
 // de zinc"), else as the former ("Cu 95 Al 5").
 func readComposition(folded string) (c composition, ok bool) {
-	folded = compounds.Replace(folded)
+	folded = replaceAll(folded, compounds[:])
 	asWords, words := lex(folded, true)
 	asElements, elements := lex(folded, false)
 	if words && asWords.family != "" {
@@ -79,7 +76,7 @@ func readComposition(folded string) (c composition, ok bool) {
 
 // compounds are families of two words, one of them an element that they hold
 // none of, or a shape.
-var compounds = strings.NewReplacer("nickel silver", "neusilber", "nickel-silver", "neusilber", "german silver", "neusilber", "gun metal", "gunmetal")
+var compounds = [...][2]string{{"nickel silver", "neusilber"}, {"nickel-silver", "neusilber"}, {"german silver", "neusilber"}, {"gun metal", "gunmetal"}}
 
 // read tells what the numbers are of by how many there are.
 func (l lexed) read() (composition, bool) {

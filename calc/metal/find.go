@@ -81,9 +81,11 @@ func (x *index) begun(query string) []Hit {
 		if continues(w.folded, typed, len(list)) {
 			longer = append(longer, w)
 		}
+		// The shortest name is the commonest, of equals the catalogue's first.
+		for i := len(longer) - 1; i > 0 && len(longer[i].folded) < len(longer[i-1].folded); i-- {
+			longer[i], longer[i-1] = longer[i-1], longer[i]
+		}
 	}
-	// The shortest name is the commonest.
-	slices.SortStableFunc(longer, func(a, b whole) int { return len(a.folded) - len(b.folded) })
 	var hits []Hit
 	for _, w := range longer {
 		hits = append(hits, Hit{w.metal, "begins like " + w.name, w.metal.Remark})

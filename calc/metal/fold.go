@@ -20,7 +20,7 @@ const (
 func fold(text string) string {
 	var b strings.Builder
 	b.Grow(len(text))
-	text = endings.Replace(strings.ToLower(strings.Map(latin, text)))
+	text = replaceAll(strings.ToLower(strings.Map(latin, text)), endings[:])
 	var before rune
 	for _, r := range text {
 		s := ""
@@ -73,16 +73,25 @@ const (
 // belongs to its word, as an elided article does not; and an accent tells what is
 // only coated or coloured ("cuivré", "plaqué") from the metal ("cuivre") and the
 // sheet ("plaque").
-var endings = strings.NewReplacer("'s", "s", "’s", "s", "´s", "s", "`s", "s",
-	"plaqué", "plated ", "argenté", "plated ", "cuivré", "plated ", "bronzé", "plated ", "laitonné", "plated ", "doré", "dore ")
+var endings = [...][2]string{{"'s", "s"}, {"’s", "s"}, {"´s", "s"}, {"`s", "s"},
+	{"plaqué", "plated "}, {"argenté", "plated "}, {"cuivré", "plated "}, {"bronzé", "plated "}, {"laitonné", "plated "}, {"doré", "dore "}}
+
+// replaceAll replaces the first of each pair by the second, one pair after the
+// other.
+func replaceAll(text string, pairs [][2]string) string {
+	for _, p := range pairs {
+		text = strings.ReplaceAll(text, p[0], p[1])
+	}
+	return text
+}
 
 // foldings are the runes that stand for other letters or marks.
 var foldings = func() map[rune]string {
-	m := map[rune]string{'ß': "ss", 'æ': "ae", 'œ': "oe", 'ı': "i"}
+	m := map[rune]string{}
 	for _, f := range [...]struct{ runes, to string }{
 		{"àáâãäåāăą", "a"}, {"çćč", "c"}, {"ďđ", "d"}, {"èéêëēĕėęě", "e"}, {"ìíîïīĭį", "i"}, {"ñńň", "n"},
 		{"òóôõöøōŏő", "o"}, {"řŕ", "r"}, {"śšş", "s"}, {"ťţ", "t"}, {"ùúûüūŭůű", "u"}, {"ýÿ", "y"}, {"źżž", "z"}, {"łľ", "l"},
-		{"‐‑‒–—―−_", "-"}, {"⁄∕÷", "/"}, {"·", "."},
+		{"ß", "ss"}, {"æ", "ae"}, {"œ", "oe"}, {"ı", "i"}, {"‐‑‒–—―−_", "-"}, {"⁄∕÷", "/"}, {"·", "."},
 	} {
 		for _, r := range f.runes {
 			m[r] = f.to

@@ -1,26 +1,23 @@
 package metal
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
-// standards are the bodies whose name before a code tells which of two metals
+// standard is the code by a body whose name before it tells which of two metals
 // with the same code is meant.
-var standards = map[string]func(m *Metal) string{
-	"bs":       func(m *Metal) string { return m.British },
-	"british":  func(m *Metal) string { return m.British },
-	"uns":      func(m *Metal) string { return m.UNS },
-	"us":       func(m *Metal) string { return m.UNS },
-	"american": func(m *Metal) string { return m.UNS },
-	"cda":      func(m *Metal) string { return m.UNS },
-	"astm":     func(m *Metal) string { return m.UNS },
+func standard(word string) (of func(m *Metal) string, ok bool) {
+	switch word {
+	case "bs", "british":
+		return func(m *Metal) string { return m.British }, true
+	case "uns", "us", "american", "cda", "astm":
+		return func(m *Metal) string { return m.UNS }, true
+	}
+	return nil, false
 }
 
 // graded finds a grade that the words make when run together, after the name of
 // its standard if that is there.
 func (x *index) graded(list []string) []call {
-	of, named := standards[list[0]]
+	of, named := standard(list[0])
 	if named && len(list) > 1 {
 		list = list[1:]
 	}
@@ -37,9 +34,9 @@ func (x *index) graded(list []string) []call {
 		return nil // 20321 is any number; 2.0321 is a brass
 	case !strings.ContainsAny(strings.Join(list, ""), "0123456789"):
 		// A letter is taken for a figure only beside figures.
-		calls = slices.DeleteFunc(slices.Clone(calls), func(c call) bool { return strings.ContainsAny(c.name, "0123456789") })
+		calls = those(calls, func(c call) bool { return !strings.ContainsAny(c.name, "0123456789") })
 	case named:
-		own := slices.DeleteFunc(slices.Clone(calls), func(c call) bool { return !strings.HasPrefix(code(words(fold(of(c.metal)))), key) })
+		own := those(calls, func(c call) bool { return strings.HasPrefix(code(words(fold(of(c.metal)))), key) })
 		if len(own) > 0 {
 			calls = own
 		}
@@ -48,6 +45,16 @@ func (x *index) graded(list []string) []call {
 		return nil
 	}
 	return calls
+}
+
+// those are the calls of which something is true.
+func those(calls []call, is func(call) bool) (list []call) {
+	for _, c := range calls {
+		if is(c) {
+			list = append(list, c)
+		}
+	}
+	return list
 }
 
 // code is a grade as grades are compared: without blanks and marks, and with

@@ -70,8 +70,6 @@ func newIndex() *index {
 			x.guesses = append(x.guesses, spellable{word: name, n: n, which: lettersOf(name)})
 		}
 	}
-	// Of two names as near to a word, the first in the alphabet is guessed.
-	slices.SortFunc(x.guesses, func(a, b spellable) int { return strings.Compare(a.word, b.word) })
 	delete(x.fixed, "silicone") // beside bronze it is meant for silicon
 	x.addSpellable()
 	return x
@@ -145,9 +143,15 @@ func enter(to map[string][]call, key string, c call) {
 	}
 }
 
-// bag is a key for words in any order.
+// bag is a key for words in any order: they are sorted by insertion, being few.
 func bag(list []string) string {
-	return strings.Join(slices.Sorted(slices.Values(list)), " ")
+	sorted := slices.Clone(list)
+	for i := range sorted {
+		for ; i > 0 && sorted[i] < sorted[i-1]; i-- {
+			sorted[i], sorted[i-1] = sorted[i-1], sorted[i]
+		}
+	}
+	return strings.Join(sorted, " ")
 }
 
 // allElements says that a name consists of elements: their order matters then,

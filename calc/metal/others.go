@@ -94,7 +94,8 @@ func otherThings() (things map[string]string, longest int) {
 const guessable = 8
 
 // other says what else than a metal of this bench a text speaks of: the longest
-// name of such a thing in it, rightly spelt or nearly.
+// name of such a thing in it, rightly spelt or nearly. Of two names as near to a
+// word, the first in the alphabet is guessed.
 func (x *index) other(list []string) string {
 	if what := x.otherIn(list); what != "" {
 		return what
@@ -104,11 +105,14 @@ func (x *index) other(list []string) string {
 		if n < guessable-1 || x.known[w] || x.fixed[w] {
 			continue
 		}
-		which := lettersOf(w)
+		which, guess := lettersOf(w), ""
 		for _, g := range x.guesses {
-			if which.apart(g.which) <= 1 && slips(w, g.word, n, g.n, 1) <= 1 {
-				return x.others[g.word]
+			if (guess == "" || g.word < guess) && which.apart(g.which) <= 1 && slips(w, g.word, n, g.n, 1) <= 1 {
+				guess = g.word
 			}
+		}
+		if guess != "" {
+			return x.others[guess]
 		}
 	}
 	return ""

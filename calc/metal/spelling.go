@@ -2,7 +2,6 @@ package metal
 
 import (
 	"math/bits"
-	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -89,7 +88,7 @@ func (x *index) spellings(word string, alone bool) []spelling {
 	}
 	short := n < spellableAmong || alone && n < spellableAlone
 	which := lettersOf(word)
-	var near []spelling
+	var near, far []spelling // one slip away, two
 	for _, v := range x.vocabulary {
 		allowed := 1
 		if min(n, v.n) >= twoSlipsFrom && !v.run {
@@ -98,11 +97,15 @@ func (x *index) spellings(word string, alone bool) []spelling {
 		if !v.staple && (short || min(n, v.n) < spellableAmong || max(n, v.n) < spellableAlone) || which.apart(v.which) > allowed || word == v.word {
 			continue
 		}
-		if d := slips(word, v.word, n, v.n, allowed); d <= allowed {
+		switch d := slips(word, v.word, n, v.n, allowed); {
+		case d > allowed:
+		case d == 1:
 			near = append(near, spelling{v.word, d})
+		default:
+			far = append(far, spelling{v.word, d})
 		}
 	}
-	slices.SortStableFunc(near, func(a, b spelling) int { return a.slips - b.slips })
+	near = append(near, far...)
 	return near[:min(len(near), mostSpellings)]
 }
 
