@@ -10,7 +10,7 @@ import { Death, NoWorker, startAside, startHere } from './thread.js'
 
 /**
  * @typedef {{value: number, unit: string, text: string, low?: number, high?: number, range?: string}} Answer
- * @typedef {{id: string, name: string, composition: string, density: number, family: string, why: string, remark?: string, source?: string, confidence?: string}} MetalRow
+ * @typedef {{id: string, name: string, composition: string, density: number, family: string, why: string, remark?: string}} MetalRow
  * @typedef {{value: number, unit: string, text: string}} Cell
  * @typedef {{depth: Cell, area: Cell, minutes: Cell, amperes: Cell}} BiteRow
  * @typedef {{code: string, level: 'note' | 'warn' | 'stop', field?: string, text: string, card?: string}} Caution

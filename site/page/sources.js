@@ -56,9 +56,9 @@ function show(name, button) {
 function showMetal(wanted) {
   metalRow.hidden = !wanted || !metal
   if (!metal) return
-  const { name, composition, density, source = '', confidence = '' } = metal
-  const [row, sure] = metalRow.querySelectorAll('p')
-  put(row, [name, composition, `${density} g/cm³`].filter(Boolean).join(' · '))
-  put(sure.querySelector('span'), source)
-  put(sure.querySelector('em'), confidence)
+  const { id, name, composition, density } = metal
+  put(metalRow.querySelector('p'), [name, composition, `${density} g/cm³`].filter(Boolean).join(' · '))
+  for (const row of /** @type {NodeListOf<HTMLElement>} */ (metalRow.querySelectorAll('[data-metal]'))) {
+    row.hidden = row.dataset.metal !== id
+  }
 }

@@ -33,6 +33,8 @@ var typed = []struct{ field, keys string }{
 	{"metal", "brasss"}, {"metal", engine.Backspace}, {"width", "60"}, {"height", "40x"}, {"height", engine.Backspace},
 	{"open", "400"}, {"open", engine.Backspace}, {"depth", "0,234"}, {"density", "300"}, {"salt", "copper sulf"},
 	{"strength", "900"}, {"volume", "1,234"}, {"pieces", "1.5"}, {"current", "3"},
+	{"sheet", "18 ga"}, {"line", "0.1"}, {"volts", "3"}, {"gap", "60"}, {"cathode", "6"}, {"hanger", "40 ga"}, {"hangerLength", "25"},
+	{"bites", "0.05 12; 0.1 9"}, {"before", "24.6"}, {"after", "24.9"}, {"readings", "0:00 0.3; 0:30 0.2"}, {"start", "14:05"},
 }
 
 // shiftLimit is the sum of layout shifts that is called good (web.dev, Cumulative
@@ -217,6 +219,29 @@ var states = []struct {
 		p.fill(map[string]string{"metal": "sterling", "area": "1,234", "depth": "a lot", "time": "60", "density": "200",
 			"salt": "copper sulfate", "strength": "900 g/L", "volume": "1"})
 		p.until(`document.querySelectorAll('[aria-invalid=true]').length > 1`)
+	}},
+	{"all parts open", func(p *page) {
+		p.click("#example")
+		p.answers("brass")
+		p.ask(`for (const d of document.querySelectorAll('details')) d.open = true`)
+	}},
+	{"all parts folded", func(p *page) {
+		p.click("#example")
+		p.answers("brass")
+		p.ask(`for (const d of document.querySelectorAll('details')) d.open = false`)
+	}},
+	{"where a figure comes from", func(p *page) {
+		p.click("#example")
+		p.answers("brass")
+		p.ask(`document.querySelector('#figures [data-origin=removed]').click()`)
+	}},
+	{"where all figures come from", func(p *page) {
+		p.ask(`document.querySelector('.foot button').click()`)
+	}},
+	{"bites and stops", func(p *page) {
+		p.fill(map[string]string{"metal": "brass", "area": "10", "density": "30", "bites": "0.05 10; 0.05 5", "hanger": "1", "hangerLength": "10"})
+		p.ask(`const s = document.getElementById('hangerMetal'); s.value = 'stainless'; s.dispatchEvent(new Event('input', { bubbles: true }))`)
+		p.until(`document.querySelector('#cautions [data-level=stop]') && document.querySelector('#figures .bites')`)
 	}},
 	{"suggestions", func(p *page) {
 		p.typeIn("metal", "bras")

@@ -33,6 +33,12 @@ var checks = []struct {
 	{"units", unitsLeaveFilledFields},
 	{"mistakes", mistakesAtTheirFields},
 	{"kept over a reload", keptOverReload},
+	{"suggestions for no current in mind", suggestsACurrent},
+	{"what a part lacks", saysWhatIsLacking},
+	{"figures of parts in use", figuresOfPartsInUse},
+	{"bite by bite", biteByBite},
+	{"where a figure comes from", whereAFigureComesFrom},
+	{"stops come first", stopsComeFirst},
 	{"nothing moves", nothingMoves},
 	{"no request after load", noRequestAfterLoad},
 	{"narrow", worksNarrow},
@@ -340,6 +346,97 @@ func keptOverReload(t *testing.T, p *page) {
 	}
 	if got := p.say(`return document.querySelector('[data-unit=volume]').value`); got != "gal" {
 		t.Errorf("the volume's unit was gal before a reload and is %s after it", got)
+	}
+}
+
+// suggestsACurrent: with no bath there is no limit, and 30 mA/cm2 is what is
+// suggested (common practice, no source), at which copper bites as in copperJob.
+func suggestsACurrent(t *testing.T, p *page) {
+	p.fill(map[string]string{"metal": "copper", "metalDensity": "8.96", "area": "10", "depth": "0.1"})
+	p.until(`document.querySelector('[data-field=density] .fill .word').textContent === 'use these'`)
+	said := p.say(`return document.querySelector('#density-says .word').textContent`)
+	for _, figure := range []string{"30.0 mA/cm²", "0.300 A", copperTime} {
+		if !strings.Contains(said, figure) {
+			t.Errorf("%s is not suggested: %q", figure, said)
+		}
+	}
+	p.ask(`document.querySelector('[data-unit=density]').value = 'A/dm2'`)
+	p.click("[data-fill=density]")
+	p.answers(copperTime)
+	if got := p.value("density") + " " + p.say(`return document.querySelector('[data-unit=density]').value`); got != "30.0 mA/cm2" {
+		t.Errorf("one touch wrote %q", got)
+	}
+}
+
+func saysWhatIsLacking(t *testing.T, p *page) {
+	lacking := `[...document.querySelectorAll('[data-part=supply] > .lacks span:not([hidden])')].map((s) => s.textContent).join()`
+	gist := `document.querySelector('[data-part=supply] > summary .gist').textContent`
+	p.fill(map[string]string{"volts": "3"})
+	p.until(lacking + ` !== '' && ` + gist + `.includes(` + lacking + `)`)
+	p.fill(copperJob)
+	p.fill(map[string]string{"gap": "60", "cathode": "60", "strength": "150"})
+	p.until(lacking + ` === '' && ` + gist + `.includes('V')`)
+}
+
+func figuresOfPartsInUse(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	if there := p.ask(`return document.querySelector('#figures [data-part=sheet]') !== null`); there != false {
+		t.Error("figures of a part that nobody uses stand in the pane")
+	}
+	p.ask(`document.querySelector('.sheet [data-part=sheet]').open = true`)
+	p.until(`document.querySelector('#figures [data-part=sheet] [data-answer=narrowestLine] .range').textContent.includes('common practice')`)
+	p.ask(`document.querySelector('.sheet [data-part=sheet]').open = false`)
+	p.until(`!document.querySelector('#figures [data-part=sheet]')`)
+}
+
+// biteByBite: the first bite is half as deep as that of copperJob, on the same
+// area at the same density, so it takes half of 151.2 min; the second is as deep
+// on half the area, so it takes as long at half the current.
+func biteByBite(t *testing.T, p *page) {
+	p.fill(map[string]string{"metal": "copper", "metalDensity": "8.96", "area": "10", "density": "30", "bites": "0.05 10; 0.05 5"})
+	p.until(`document.querySelectorAll('#figures .bites tbody tr').length === 2`)
+	got := p.say(`return [...document.querySelectorAll('#figures .bites tbody tr')].map((r) => [...r.cells].map((c) => c.textContent).join(' ')).join('; ')`)
+	if want := "0.0500 mm 10.0 cm² 1 h 16 min 0.300 A; 0.0500 mm 5.00 cm² 1 h 16 min 0.150 A"; got != want {
+		t.Errorf("the bites are %s, not %s", got, want)
+	}
+}
+
+func whereAFigureComesFrom(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.ask(`const b = document.querySelector('#figures [data-origin=removed]'); b.focus(); b.click()`)
+	p.until(`document.getElementById('sources').open`)
+	shown := p.say(`return [...document.querySelectorAll('#sources article, #sources [data-source]')].filter((e) => e.offsetHeight > 0).map((e) => e.id || e.dataset.source).join(' ')`)
+	if !strings.HasPrefix(shown, "from-removed ") || strings.Count(shown, "from-") != 1 || !strings.Contains(shown, "faraday") {
+		t.Errorf("asked where the dissolved metal comes from, the page shows %s", shown)
+	}
+	if row := p.say(`return document.getElementById('metal-row').textContent`); !strings.Contains(row, "opper") || !strings.Contains(row, "seen") {
+		t.Errorf("the metal's row is said to be %q", row)
+	}
+	if err := p.Press(engine.Escape); err != nil {
+		t.Fatal(err)
+	}
+	p.until(`!document.getElementById('sources').open`)
+	p.until(`document.activeElement.dataset.origin === 'removed'`)
+	p.click(".foot button")
+	all := p.ask(`return [...document.querySelectorAll('#sources article')].every((e) => e.offsetHeight > 0)`)
+	if all != true {
+		t.Error("asked for all origins, the page shows some")
+	}
+	p.click("#sources [data-close]")
+	p.until(`!document.getElementById('sources').open`)
+}
+
+func stopsComeFirst(t *testing.T, p *page) {
+	p.fill(map[string]string{"metal": "sterling", "salt": "copper sulfate", "before": "24.6", "after": "24.9", "area": "10", "depth": "0.1", "density": "30"})
+	p.until(`document.querySelectorAll('#cautions [data-level=stop]').length === 2`)
+	stops := p.ask(`return [...document.querySelectorAll('#sentence strong')].filter((s) => s.textContent.startsWith('Stop: ')).length`)
+	if stops != 2.0 {
+		t.Errorf("two stops are raised, and the sentence begins with %v: %q", stops, p.sentence())
+	}
+	if said := p.say(`return document.querySelector('#salt-says .word').textContent`); !strings.HasPrefix(said, "Stop. ") {
+		t.Errorf("at the salt stands %q", said)
 	}
 }
 

@@ -59,7 +59,7 @@ var Fields = map[string]Field{
 
 	"bites": {
 		Label: "Bites", Rare: true,
-		Help: "stopping out: depth and open area of each, parted by ;",
+		Help: "stopping out: depth and open area of each, as 0.05 12; 0.10 9",
 	},
 
 	"sheet": {Label: "Thickness", Help: "a size, or a gauge such as 18 ga"},
@@ -113,7 +113,7 @@ var Fields = map[string]Field{
 
 	"before":   {Label: "Weight before", Help: "of one piece with its resist, off the hanger, dry"},
 	"after":    {Label: "Weight after", Help: "the same, rinsed and dried; time is then the time so far"},
-	"readings": {Label: "Ammeter", Help: "time and amperes, parted by ;  0:00 0.30; 0:30 0.28"},
+	"readings": {Label: "Ammeter", Help: "time and amperes, such as 0:00 0.30; 0:30 0.28; 1:00 0.27"},
 	"start":    {Label: "Switched on at", Help: "by the clock, such as 14:05"},
 	"paused":   {Label: "Off meanwhile", Rare: true, Help: "how long the current was off since"},
 

@@ -53,18 +53,18 @@ var Parts = map[string]Part{
 	"metal": {Title: "Metal", Hint: "what the sheet is"},
 	"design": {Title: "Design", Hint: "how much metal lies bare", Shows: []string{"totalArea", "extraFound"}, Lacks: []Lack{
 		{[]string{"hanger", "hangerLength"}, []string{"extraFound"}, "the hanger needs its diameter and its wet length"},
-		{[]string{"bareEdges"}, []string{"extraFound"}, "bare edges need the sheet’s thickness"},
-		{[]string{"back"}, []string{"extraFound"}, "the bare back needs the face’s size"},
+		{[]string{"bareEdges"}, []string{"extraFound"}, "bare edges need the sheet's thickness"},
+		{[]string{"back"}, []string{"extraFound"}, "the bare back needs the face's size"},
 	}},
 	"bite": {Title: "Bite", Hint: "how deep, how long, how many amperes", Shows: []string{"time", "current", "depth"}, Lacks: []Lack{
 		{[]string{"bites"}, []string{"bites"}, "bites need the metal and a current density, or a current"},
 	}},
 	"sheet": {Title: "Sheet and lines", Hint: "what is left, what survives", Folded: true, Shows: []string{"left", "lineLeft"}, Lacks: []Lack{
-		{[]string{"sheet", "keep"}, []string{"left", "deepest"}, "needs the sheet’s thickness, and a depth for what is left"},
+		{[]string{"sheet", "keep"}, []string{"left", "deepest"}, "needs the sheet's thickness, and a depth for what is left"},
 		{[]string{"line", "space"}, []string{"lineLeft", "spaceBecomes"}, "needs a depth, typed or found"},
 	}},
 	"supply": {Title: "Supply", Hint: "volts, amperes, leads, limits", Folded: true, Shows: []string{"cellVolts", "currentAtVolts", "filmDensity"}, Lacks: []Lack{
-		{[]string{"volts", "gap", "cathode"}, []string{"bathResistance"}, "needs the gap, the cathode’s area and the bath’s strength"},
+		{[]string{"volts", "gap", "cathode"}, []string{"bathResistance"}, "needs the gap, the cathode's area and the bath's strength"},
 		{[]string{"amps"}, []string{"depthThatFits", "timeThatFits", "piecesThatFit"}, "needs metal, size, a depth and a time or a current"},
 		{[]string{"wireLength"}, []string{"wireDrop"}, "the lead needs its wire and a current"},
 	}},
@@ -73,8 +73,8 @@ var Parts = map[string]Part{
 		{[]string{"coldest"}, []string{"crystals", "saturatesAt"}, "the cold bath needs a strength and a volume"},
 	}},
 	"keep": {Title: "Bath afterwards", Hint: "what it takes and leaves, topping up", Folded: true, Shows: []string{"saltToAdd", "bathDrop"}, Lacks: []Lack{
-		{[]string{"etched"}, []string{"bathDropAll", "zincInBath", "nickelInBath", "copperInBath", "leadInBath"}, "needs the metal, and the bath’s strength and volume"},
-		{[]string{"volumeNow"}, []string{"strengthNow", "waterToAdd"}, "needs the bath’s strength and volume"},
+		{[]string{"etched"}, []string{"bathDropAll", "zincInBath", "nickelInBath", "copperInBath", "leadInBath"}, "needs the metal, and the bath's strength and volume"},
+		{[]string{"volumeNow"}, []string{"strengthNow", "waterToAdd"}, "needs the bath's strength and volume"},
 		{[]string{"haveStrength", "haveVolume"}, []string{"addSalt", "addWater"}, "needs the strength and volume there are, and the strength wanted"},
 		{[]string{"strengthA", "strengthB"}, []string{"partA", "partB"}, "a blend needs both baths, the strength wanted and the volume"},
 		{[]string{"gravity"}, []string{"strengthByGravity"}, "the hydrometer needs a salt or a metal"},
