@@ -65,7 +65,7 @@ type part struct {
 type control struct {
 	Name, Form, Default, USUnit, Example string
 	Label, Help, Fill                    string
-	Rare, Sought                         bool
+	Rare, Sought, Wide                   bool
 	Suggest                              []string
 	Units                                []unit
 	Choices                              []choice
@@ -75,7 +75,7 @@ type unit struct{ Symbol, Label string }
 
 type choice struct{ Value, Label string }
 
-type figure struct{ Name, Label string }
+type figure struct{ Name, Label, Range string }
 
 // pageHTML fills the page's template.
 func pageHTML(root, version string) ([]byte, error) {
@@ -109,7 +109,7 @@ func parts() []part {
 		p.Rare, p.RareHint = len(rare) > 0, strings.Join(rare, ", ")
 		for _, a := range field.Answers {
 			if a.Part == name {
-				p.Answers = append(p.Answers, figure{a.Name, words.Answers[a.Name]})
+				p.Answers = append(p.Answers, figure{a.Name, words.Answers[a.Name], words.Ranges[a.Name]})
 			}
 		}
 		all = append(all, p)
@@ -154,7 +154,7 @@ var formNames = map[field.Form]string{
 func controlOf(f field.Field) control {
 	said := words.Fields[f.Name]
 	c := control{Name: f.Name, Form: formNames[f.Form], Default: f.Default, USUnit: f.USUnit, Example: f.Example,
-		Label: said.Label, Help: said.Help, Fill: said.Fill, Rare: said.Rare, Sought: said.Sought, Suggest: said.Suggest}
+		Label: said.Label, Help: said.Help, Fill: said.Fill, Rare: said.Rare, Sought: said.Sought, Wide: f.Form == field.Series, Suggest: said.Suggest}
 	for _, symbol := range f.Units {
 		c.Units = append(c.Units, unit{symbol, words.Unit(symbol)})
 	}
