@@ -147,6 +147,9 @@ func (w *writer) err(e field.Error) {
 }
 
 // open begins an object or an array.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (w *writer) open(bracket byte) {
 	w.comma()
 	w.out = append(w.out, bracket)
@@ -156,6 +159,9 @@ func (w *writer) open(bracket byte) {
 func (w *writer) close(bracket byte) { w.out = append(w.out, bracket) }
 
 // comma parts a value from the one before it, if there is one.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (w *writer) comma() {
 	if len(w.out) == 0 {
 		return
@@ -167,6 +173,9 @@ func (w *writer) comma() {
 	}
 }
 
+// key is kept out of its callers for the size of the program.
+//
+//go:noinline
 func (w *writer) key(name string) {
 	w.text(name)
 	w.out = append(w.out, ':')

@@ -49,6 +49,9 @@ type conductivity struct {
 	perKelvin float64
 }
 
+// newConductivity is kept out of its callers for the size of the program.
+//
+//go:noinline
 func newConductivity(perKelvin float64, rows []point) conductivity {
 	rows = append([]point{{0, 0}}, rows...)
 	return conductivity{newCurve(rows, 0.01, 0.1), perKelvin} // 1 mS/cm = 0.1 S/m

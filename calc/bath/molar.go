@@ -31,6 +31,9 @@ var (
 )
 
 // weight is the atomic weight of an element, kg/mol.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func weight(symbol string) float64 {
 	if i := row(symbol); i >= 0 {
 		return metal.Elements[i].MolarMass

@@ -24,6 +24,9 @@ var solubilitySource = Source{"solubility", "CRC Handbook of Chemistry and Physi
 // solubility is a table of solubilities.
 type solubility struct{ curve }
 
+// newSolubility is kept out of its callers for the size of the program.
+//
+//go:noinline
 func newSolubility(rows []point) solubility {
 	for i := range rows {
 		rows[i].x += celsius0

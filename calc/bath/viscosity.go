@@ -25,6 +25,9 @@ var viscositySource = Source{"viscosity", "CRC Handbook of Chemistry and Physics
 // viscosity is a table of viscosities.
 type viscosity struct{ curve }
 
+// newViscosity is kept out of its callers for the size of the program.
+//
+//go:noinline
 func newViscosity(rows []point) viscosity {
 	rows = append([]point{{0, 1.002}}, rows...)
 	return viscosity{newCurve(rows, 0.01, 1e-3)}

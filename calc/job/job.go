@@ -185,6 +185,9 @@ func (b *bench) orZero(name string) number {
 
 // worst is the state of what depends on all of these: Bad if one can't be read,
 // Blank if one is not there, else Given.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func worst(figures ...number) field.State {
 	state := field.Given
 	for _, f := range figures {

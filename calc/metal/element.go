@@ -61,6 +61,9 @@ var Elements = [...]Element{
 }
 
 // element is the row of a symbol; nil if it is none of Elements.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func element(symbol string) *Element {
 	for i := range Elements {
 		if Elements[i].Symbol == symbol {

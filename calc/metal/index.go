@@ -137,6 +137,9 @@ func (x *index) addGrade(m *Metal, grade string) {
 }
 
 // enter adds a call to a key, once for each metal.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func enter(to map[string][]call, key string, c call) {
 	if !slices.ContainsFunc(to[key], func(had call) bool { return had.metal == c.metal }) {
 		to[key] = append(to[key], c)

@@ -83,6 +83,9 @@ type Metal struct {
 }
 
 // Share is the part of the mass that an element makes up, 0 to 1.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (m *Metal) Share(symbol string) float64 {
 	for _, p := range m.Composition {
 		if p.Symbol == symbol {

@@ -172,6 +172,9 @@ func takeDigits(s string) (taken, rest string) {
 }
 
 // begins is true of a text that begins with one of the characters.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func begins(s, characters string) bool {
 	for _, r := range s {
 		return strings.ContainsRune(characters, r)

@@ -21,6 +21,9 @@ func Of(value float64, symbol string) (si float64) { return must(symbol).to(valu
 func (u unit) to(value float64) float64 { return (value + u.zero) * u.up / u.down }
 func (u unit) from(si float64) float64  { return si*u.down/u.up - u.zero }
 
+// must is kept out of its callers for the size of the program.
+//
+//go:noinline
 func must(symbol string) unit {
 	u, ok := bySign(symbol)
 	if !ok {
@@ -275,6 +278,9 @@ func power(key string) []unit {
 
 // lengthOf finds the length that is left of a word once a power's word was cut
 // off. Primes are not raised: 5'2 is five feet two.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func lengthOf(key string, cut bool) (unit, bool) {
 	if !cut || key == "'" || key == `"` {
 		return unit{}, false
@@ -288,6 +294,9 @@ func lengthOf(key string, cut bool) (unit, bool) {
 }
 
 // raised squares or cubes a length.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func raised(u unit, kind Kind, digit, sign string) unit {
 	up, down := u.up*u.up, u.down*u.down
 	if kind == Volume {
