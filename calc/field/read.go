@@ -12,6 +12,9 @@ import (
 // with an example that can be read. It never scolds.
 
 // ByName finds a field's row.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func ByName(name string) (*Field, bool) {
 	for i := range Fields {
 		if Fields[i].Name == name {
@@ -58,7 +61,7 @@ func (f *Field) pick(v Value) (Value, *Error) {
 		return v, nil
 	}
 	for _, c := range f.Choices {
-		if strings.EqualFold(c, v.Text) {
+		if strings.ToLower(c) == strings.ToLower(v.Text) {
 			v.Pick = c
 			return v, nil
 		}
@@ -123,14 +126,20 @@ func (f *Field) because(text, code, why string) *Error {
 }
 
 // Wanted says what belongs into the field, with an example.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (f *Field) Wanted() string {
-	return capital(f.Noun) + " is wanted, such as " + f.Example + "."
+	return Capital(f.Noun) + " is wanted, such as " + f.Example + "."
 }
 
 // longest is how much of what was typed a sentence quotes.
 const longest = 40
 
 // Quote puts what was typed between quotation marks, its first 40 characters.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func Quote(text string) string { return "“" + cut(text) + "”" }
 
 func cut(text string) string {
@@ -144,6 +153,10 @@ func cut(text string) string {
 	return text
 }
 
-func capital(noun string) string {
-	return strings.ToUpper(noun[:1]) + noun[1:]
+// Capital begins a sentence with a text: a letter a to z becomes a capital.
+func Capital(text string) string {
+	if text != "" && 'a' <= text[0] && text[0] <= 'z' {
+		return string(text[0]-'a'+'A') + text[1:]
+	}
+	return text
 }

@@ -81,7 +81,7 @@ func (s *Set) take(key, text string) {
 	}
 	if first, twice := s.values[key]; twice {
 		s.fail(Error{key, string(quantity.Ambiguous), Quote(first.Text) + " stands, but the field is given twice. " +
-			capital(f.Noun) + " is wanted once, such as " + f.Example + "."})
+			Capital(f.Noun) + " is wanted once, such as " + f.Example + "."})
 		return
 	}
 	v, err := f.read(text)
@@ -102,6 +102,9 @@ func (s *Set) strange(key, text string) {
 		" counts for nothing. A field's name is wanted, such as depth."})
 }
 
+// fail is kept out of its callers for the size of the program.
+//
+//go:noinline
 func (s *Set) fail(e Error) { s.errors = append(s.errors, e) }
 
 // Value returns what was read of a field, or its default if nothing was given.
@@ -137,6 +140,9 @@ func (s *Set) SetAside(names ...string) {
 
 // Fail adds an error found by a room that reads more into a field than its
 // table can, and makes the field Bad.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (s *Set) Fail(e Error) {
 	s.fail(e)
 	if v, ok := s.values[e.Field]; ok && e.Code != Missing {

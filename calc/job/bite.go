@@ -159,6 +159,9 @@ func (b *bench) depthAgrees() bool {
 }
 
 // piece is one piece with its area.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (b *bench) piece() bite.Work {
 	p := b.bite.work
 	p.Area = b.bite.area.v

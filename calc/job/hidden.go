@@ -49,6 +49,9 @@ func (b *bench) onBack(share number) number {
 }
 
 // sum adds what is there; it is Bad if a part is, Blank if all are.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func sum(parts ...number) number {
 	var all number
 	for _, p := range parts {

@@ -220,7 +220,7 @@ func (b *bench) warnOfDrift() {
 		add = ": add back " + b.text("saltToAdd") + " of " + run.Salt.Name + " after this run"
 	}
 	b.raise("bath-drifts", level, at,
-		capital(b.metalInWords())+" runs the "+metal+" bath down"+add+". What else it holds stays in the bath or falls as sludge, and in the end the bath is waste: "+
+		field.Capital(b.metalInWords())+" runs the "+metal+" bath down"+add+". What else it holds stays in the bath or falls as sludge, and in the end the bath is waste: "+
 			"keep it apart, and have the local authority's word in writing."+b.misled(),
 		"The bath runs down: top up its salt, keep its waste apart")
 }

@@ -59,6 +59,9 @@ func composition(m *metal.Metal) string {
 }
 
 // share is the share of an element in the metal; nothing without a metal.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (b *bench) share(symbol string) float64 {
 	if b.metal.state != field.Given {
 		return 0

@@ -32,11 +32,11 @@ func (b *bench) biteSentence() string {
 	case "time":
 		return "Leave it " + time + " at " + flow + in + " to bite " + depth + into + "."
 	case "depth":
-		return capital(time) + " at " + flow + in + " bites " + depth + into + "."
+		return field.Capital(time) + " at " + flow + in + " bites " + depth + into + "."
 	case "current", "density":
 		return "Set " + flow + in + " to bite " + depth + into + " in " + time + "."
 	case "area":
-		return capital(time) + " at " + flow + in + " bites " + depth + " into " + b.text("area") + " of " + b.metalInWords() + b.onEach() + "."
+		return field.Capital(time) + " at " + flow + in + " bites " + depth + " into " + b.text("area") + " of " + b.metalInWords() + b.onEach() + "."
 	}
 	return ""
 }
@@ -100,8 +100,6 @@ func (b *bench) mixSentence() string {
 	return "Weigh " + b.text("saltMass") + " of " + b.salt.salt.Name + " and " + b.text("waterMass") + " of water for " +
 		b.text("volume") + " of bath."
 }
-
-func capital(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
 
 // lower makes the first letter small, unless a second capital or a figure says
 // that it is a sign: "Cartridge brass", but "CuZn37".

@@ -3,7 +3,6 @@ package job
 import (
 	"math"
 	"strconv"
-	"strings"
 
 	"saltbite/calc/bite"
 	"saltbite/calc/field"
@@ -102,7 +101,11 @@ func (b *bench) answerLines(depth number) {
 // gauge prints a Brown & Sharpe number, 0 for 0, -1 for 00.
 func gauge(n float64) string {
 	if n < 0 {
-		return strings.Repeat("0", 1-int(n)) + " ga"
+		zeros := "0"
+		for ; n < 0; n++ {
+			zeros += "0"
+		}
+		return zeros + " ga"
 	}
 	return strconv.Itoa(int(n)) + " ga"
 }

@@ -114,9 +114,9 @@ func (l *lexed) word(w string, small bool) bool {
 func symbolsIn(w string) (symbols []string, ok bool) {
 	for w != "" {
 		best := ""
-		for _, e := range Elements {
-			s := e.Symbol
-			if len(s) > len(best) && len(w) >= len(s) && strings.EqualFold(s, w[:len(s)]) && s != "C" && s != "O" {
+		for i := range Elements {
+			s := Elements[i].Symbol
+			if len(s) > len(best) && strings.HasPrefix(w, strings.ToLower(s)) && s != "C" && s != "O" {
 				best = s
 			}
 		}

@@ -29,7 +29,7 @@ func (e *Unknown) Error() string {
 	switch {
 	case e.What == "":
 		return quote(e.Typed) + " is no metal known here"
-	case strings.EqualFold(strings.TrimSpace(e.Typed), e.What):
+	case strings.ToLower(strings.TrimSpace(e.Typed)) == strings.ToLower(e.What):
 		return quote(e.Typed) + " is not etched on this bench"
 	}
 	return quote(e.Typed) + " is " + e.What + ", which this bench doesn't etch"

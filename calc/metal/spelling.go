@@ -35,6 +35,9 @@ type spellable struct {
 // letters is a set of the letters a to z.
 type letters uint32
 
+// lettersOf is kept out of its callers for the size of the program.
+//
+//go:noinline
 func lettersOf(w string) (l letters) {
 	for i := range len(w) {
 		if c := w[i] - 'a'; c < 26 {
@@ -55,22 +58,23 @@ func (l letters) apart(other letters) int {
 // order.
 func (x *index) addSpellable() {
 	had := map[string]bool{}
-	take := func(w string, run bool) {
-		n := utf8.RuneCountInString(w)
-		if had[w] || n < spellableAlone && !staples[w] && w != "laton" || strings.ContainsAny(w, "0123456789") {
-			return
-		}
-		had[w] = true
-		x.vocabulary = append(x.vocabulary, spellable{w, n, lettersOf(w), staples[w], run})
-	}
 	for _, w := range x.wholes {
 		for one := range strings.FieldsSeq(w.folded) {
-			take(one, false)
+			x.addOneSpellable(one, false, had)
 		}
 	}
 	for _, w := range x.wholes {
-		take(strings.ReplaceAll(w.folded, " ", ""), true)
+		x.addOneSpellable(strings.ReplaceAll(w.folded, " ", ""), true, had)
 	}
+}
+
+func (x *index) addOneSpellable(w string, run bool, had map[string]bool) {
+	n := utf8.RuneCountInString(w)
+	if had[w] || n < spellableAlone && !staples[w] && w != "laton" || strings.ContainsAny(w, "0123456789") {
+		return
+	}
+	had[w] = true
+	x.vocabulary = append(x.vocabulary, spellable{w, n, lettersOf(w), staples[w], run})
 }
 
 // spelling is a word that may have been meant, and how many slips away it is.

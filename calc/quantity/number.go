@@ -163,6 +163,9 @@ func untidy(s, rest string, n number) *Error {
 const digits = "0123456789"
 
 // takeDigits takes the digits off the front.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func takeDigits(s string) (taken, rest string) {
 	n := 0
 	for n < len(s) && '0' <= s[n] && s[n] <= '9' {

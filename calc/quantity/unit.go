@@ -18,6 +18,9 @@ func In(si float64, symbol string) float64 { return must(symbol).from(si) }
 func Of(value float64, symbol string) (si float64) { return must(symbol).to(value) }
 
 // to and from convert between a unit and SI: si = (value + zero) x up / down.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
 func (u unit) to(value float64) float64 { return (value + u.zero) * u.up / u.down }
 func (u unit) from(si float64) float64  { return si*u.down/u.up - u.zero }
 
