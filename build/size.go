@@ -9,7 +9,7 @@ import (
 
 // Limits of size. A visitor waits for these bytes, on a workshop's network.
 const (
-	programToBare = 1.30      // the program to a bare one, both under brotli at its best
+	programToBare = 1.50      // the program to a bare one, both under brotli at its best
 	pageScript    = 40 * 1000 // bytes of the page's script, minified, without wasm_exec.js
 )
 
