@@ -11,6 +11,18 @@ export function make(tag, ...children) {
 }
 
 /**
+ * Writes an attribute where it is not there yet: a browser lays out anew what is
+ * written, even if it was the same.
+ *
+ * @param {Element} element
+ * @param {string} name
+ * @param {string} text
+ */
+export function mark(element, name, text) {
+  if (element.getAttribute(name) !== text) element.setAttribute(name, text)
+}
+
+/**
  * Writes a text where it is not there yet.
  *
  * @param {Element | null} element

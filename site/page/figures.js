@@ -3,7 +3,7 @@
  * label. Those of a part that nobody uses stay away, so that the pane is calm.
  * The list is made anew when other figures come; else only their texts change.
  */
-import { make, put } from './element.js'
+import { make, mark, put } from './element.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
@@ -28,26 +28,26 @@ const groups = [...place.querySelectorAll('section')].map((section) => ({
 /** These stand at the row that they are for. */
 const aside = ['suggestedDensity', 'suggestedCurrent', 'suggestedTime']
 
+const labels = new Map(groups.flatMap(({ figures }) => figures).map(({ name, label }) => [name, label]))
+
 /**
  * A figure's label.
  *
  * @param {string} name
  */
 export function labelOf(name) {
-  return groups.flatMap(({ figures }) => figures).find((figure) => figure.name === name)?.label ?? name
+  return labels.get(name) ?? name
 }
 
 /**
  * The answers of a part that are more than what was typed.
  *
- * @param {string} part
+ * @param {Group} group
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function there(part, sheet, { answers, found }) {
-  const group = groups.find((group) => group.part === part)
-  const names = group?.figures.map(({ name }) => name) ?? []
-  return names.filter((name) => name in answers && !sheet.typedInto(name) && !aside.includes(name))
+function there({ figures }, sheet, { answers, found }) {
+  return figures.map(({ name }) => name).filter((name) => name in answers && !sheet.typedInto(name) && !aside.includes(name))
     .sort((a, b) => Number(found.includes(b)) - Number(found.includes(a)))
 }
 
@@ -57,7 +57,7 @@ function there(part, sheet, { answers, found }) {
  */
 export function showFigures(sheet, reply) {
   const used = groups.filter(({ part }) => sheet.uses(part))
-  const shown = used.map((group) => ({ group, names: there(group.part, sheet, reply) }))
+  const shown = used.map((group) => ({ group, names: there(group, sheet, reply) }))
     .filter(({ group, names }) => names.length > 0 || rowsOf(group, reply).length > 0)
     .sort((a, b) => Number(asked(b.names, reply)) - Number(asked(a.names, reply)))
   const key = JSON.stringify(shown.map(({ group, names }) => [group.part, names, rowsOf(group, reply).length]))
@@ -105,11 +105,12 @@ function fillFigure(figure, { answers, found, cautions }) {
   const name = figure.dataset.answer ?? ''
   const { text = '', range = '' } = answers[name] ?? {}
   const level = cautions.find(({ field }) => field === name)?.level ?? ''
-  put(figure.querySelector('dd'), text)
-  put(figure.querySelector('.range'), range && `${range}, ${figure.dataset.range}`)
-  put(figure.querySelector('.level'), { stop: 'stop', warn: 'take care', note: '', '': '' }[level])
+  const [, main, word, span] = figure.children
+  put(main, text)
+  put(span, range && `${range}, ${figure.dataset.range}`)
+  put(word, { stop: 'stop', warn: 'take care', note: '', '': '' }[level])
   figure.classList.toggle('found', found.includes(name))
-  figure.dataset.level = level
+  mark(figure, 'data-level', level)
 }
 
 /**

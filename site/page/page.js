@@ -137,8 +137,8 @@ document.getElementById('answer')?.addEventListener('click', (event) => {
 
 /** Opens the folded parts in which something is typed. */
 function unfold() {
-  for (const part of form.querySelectorAll('details')) {
-    if (sheet.filled(part).length > 0) part.open = true
+  for (const part of sheet.parts) {
+    if (sheet.filled(part).length > 0) part.element.open = true
   }
 }
 

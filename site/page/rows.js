@@ -6,12 +6,13 @@
  * In a blank control the found value stands as its placeholder: the control
  * stays blank, and typing into it just types.
  */
-import { put } from './element.js'
+import { mark, put } from './element.js'
 import { labelOf } from './figures.js'
 import { shown } from './sheet.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
+ * @typedef {import('./sheet.js').Part} Part
  * @typedef {import('./sheet.js').Row} Row
  * @typedef {import('./sheet.js').Sheet} Sheet
  * @typedef {{kind: string, text: string}} Word
@@ -27,8 +28,7 @@ export function showRows(sheet, reply) {
     showWord(row, sheet, reply)
     showFill(row, sheet, reply)
   }
-  showLacks(sheet, reply)
-  showGists(sheet, reply)
+  for (const part of sheet.parts) showGist(part, sheet, reply)
 }
 
 /**
@@ -36,16 +36,16 @@ export function showRows(sheet, reply) {
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function showFound({ name, input, element }, sheet, { found, answers, errors }) {
+function showFound({ name, input, element, seek }, sheet, { found, answers, errors }) {
   const isFound = sheet.blank(name) && found.includes(name)
   const missing = errors.some((error) => error.field === name && error.code === 'missing')
   element.classList.toggle('found', isFound)
   element.classList.toggle('needed', missing)
   element.classList.toggle('answered', name in answers)
   if (input instanceof HTMLInputElement) {
-    input.placeholder = answers[name]?.text ?? (missing ? 'needed' : input.dataset.default ?? '')
+    mark(input, 'placeholder', answers[name]?.text ?? (missing ? 'needed' : input.dataset.default ?? ''))
   }
-  put(element.querySelector('.seek .word'), isFound ? 'found' : 'find')
+  put(seek, isFound ? 'found' : 'find')
 }
 
 /**
@@ -53,12 +53,12 @@ function showFound({ name, input, element }, sheet, { found, answers, errors }) 
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function showWord({ name, input, element }, sheet, reply) {
+function showWord({ name, input, element, word: place }, sheet, reply) {
   const word = wordAt(name, sheet, reply)
-  if (word?.kind === 'error') input.setAttribute('aria-invalid', 'true')
+  if (word?.kind === 'error') mark(input, 'aria-invalid', 'true')
   else input.removeAttribute('aria-invalid')
-  element.dataset.word = word?.kind ?? ''
-  put(element.querySelector('.says .word'), word?.text ?? '')
+  mark(element, 'data-word', word?.kind ?? '')
+  put(place, word?.text ?? '')
 }
 
 /**
@@ -107,8 +107,7 @@ function suggestion(sheet, { density, suggestedDensity, suggestedCurrent, sugges
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function showFill({ element }, sheet, { answers }) {
-  const fill = /** @type {HTMLElement | null} */ (element.querySelector('.fill'))
+function showFill({ fill }, sheet, { answers }) {
   if (!fill) return
   const { density } = suggestion(sheet, answers) ?? {}
   fill.dataset.text = density?.split(' ')[0] ?? fill.dataset.usual
@@ -119,50 +118,38 @@ function showFill({ element }, sheet, { answers }) {
  * What a part lacks stands at its foot when something is typed in it and what it
  * was typed for can't be answered. There is room for one line.
  *
+ * @param {Part} part
  * @param {Sheet} sheet
  * @param {Reply} reply
+ * @returns {string[]} what it lacks
  */
-function showLacks(sheet, { answers, rows }) {
-  for (const foot of sheet.form.querySelectorAll('.lacks')) {
-    let said = false
-    for (const lack of foot.querySelectorAll('span')) {
-      const typed = list(lack.dataset.typed).some((name) => sheet.typedInto(name))
-      const answered = list(lack.dataset.for).some((name) => name in answers || (name === 'bites' && rows.bites?.length))
-      lack.hidden = said || !typed || answered
-      said ||= !lack.hidden
-    }
-  }
+function showLacks({ lacks }, sheet, { answers, rows }) {
+  const lacking = lacks.find(({ typed, answers: wanted }) => typed.some((name) => sheet.typedInto(name))
+    && !wanted.some((name) => name in answers || (name === 'bites' && rows.bites?.length)))
+  for (const lack of lacks) lack.element.hidden = lack !== lacking
+  return lacking ? [lacking.element.textContent ?? ''] : []
 }
-
-/** @param {string} [names] parted by blanks */
-const list = (names = '') => names.split(' ').filter(Boolean)
 
 /**
  * The folded line of a part says what came out, or what is lacking, then what
  * was typed in it, and whether something in it is wrong or needs care.
  *
+ * @param {Part} part
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function showGists(sheet, { answers }) {
-  for (const part of sheet.form.querySelectorAll('details')) {
-    const gist = /** @type {HTMLElement | null} */ (part.querySelector('summary .gist'))
-    if (!gist) continue
-    const typed = sheet.filled(part)
-    const came = list(part.dataset.shows).filter((name) => name in answers && !sheet.typedInto(name))
-    const lack = part.querySelector(':scope > .lacks span:not([hidden])')?.textContent
-    const said = [
-      ...came.map((name) => `${labelOf(name)} ${answers[name].text}`),
-      ...(lack ? [lack] : []),
-      ...typed.map((row) => (part.matches('.more') ? `${row.label} ` : '') + shown(row)),
-    ]
-    put(gist, said.join(' · ') || (gist.dataset.hint ?? ''))
-    gist.classList.toggle('given', typed.length > 0)
-    part.dataset.level = gravest(part)
-  }
-}
-
-/** @param {Element} part */
-function gravest(part) {
-  return ['error', 'stop', 'warn'].find((kind) => part.querySelector(`[data-word='${kind}']`)) ?? ''
+function showGist(part, sheet, reply) {
+  const { element, gist, rows, shows } = part
+  const { answers } = reply
+  const typed = sheet.filled(part)
+  const came = shows.filter((name) => name in answers && !sheet.typedInto(name))
+  const said = [
+    ...came.map((name) => `${labelOf(name)} ${answers[name].text}`),
+    ...showLacks(part, sheet, reply),
+    ...typed.map((row) => (element.dataset.part ? '' : `${row.label} `) + shown(row)),
+  ]
+  put(gist, said.join(' · ') || (gist.dataset.hint ?? ''))
+  gist.classList.toggle('given', typed.length > 0)
+  const gravest = ['error', 'stop', 'warn'].find((kind) => rows.some((row) => row.element.dataset.word === kind))
+  mark(element, 'data-level', gravest ?? '')
 }

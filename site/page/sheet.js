@@ -12,6 +12,16 @@ import { withUnit } from './typed.js'
  * @property {HTMLInputElement | HTMLSelectElement} input
  * @property {HTMLSelectElement | null} unit
  * @property {string} bare the unit of a bare number where there is one control
+ * @property {Element | null} word where what is to be said of it stands
+ * @property {Element | null} seek the word of the touch that seeks it
+ * @property {HTMLElement | null} fill the touch that fills it in
+ *
+ * @typedef {object} Part a part, or what is folded in one
+ * @property {HTMLDetailsElement} element
+ * @property {HTMLElement} gist
+ * @property {Row[]} rows
+ * @property {string[]} shows answers that its folded line tells
+ * @property {{element: HTMLElement, typed: string[], answers: string[]}[]} lacks
  *
  * @typedef {{typed: Record<string, string>, units: Record<string, string>}} Kept
  */
@@ -26,6 +36,8 @@ export class Sheet {
       const row = rowOf(/** @type {HTMLElement} */ (element))
       this.rows.set(row.name, row)
     }
+    /** @type {Part[]} */
+    this.parts = [...form.querySelectorAll('details')].map((part) => partOf(part, [...this.rows.values()]))
     this.switch = /** @type {RadioNodeList} */ (form.elements.namedItem('units'))
     this.sought = /** @type {HTMLInputElement} */ (form.elements.namedItem('find'))
   }
@@ -65,19 +77,15 @@ export class Sheet {
     return this.blank(name) === false && this.rows.has(name)
   }
 
-  /**
-   * The rows in which something stands, of a part or of what is folded in it.
-   *
-   * @param {Element} part
-   */
-  filled(part) {
-    return [...this.rows.values()].filter(({ name, element }) => part.contains(element) && !this.blank(name))
+  /** The rows of a part in which something stands. @param {Part} part */
+  filled({ rows }) {
+    return rows.filter(({ name }) => !this.blank(name))
   }
 
   /** Whether a part is open or something stands in it. @param {string} name */
   uses(name) {
-    const part = /** @type {HTMLDetailsElement | null} */ (this.form.querySelector(`[data-part='${name}']`))
-    return part !== null && (part.open || this.filled(part).length > 0)
+    const part = this.parts.find(({ element }) => element.dataset.part === name)
+    return part !== undefined && (part.element.open || this.filled(part).length > 0)
   }
 
   /**
@@ -156,8 +164,30 @@ function rowOf(element) {
     name: input.name,
     label: element.querySelector('label')?.textContent ?? '',
     bare: unit ? '' : element.querySelector('.unit')?.textContent ?? '',
+    word: element.querySelector('.says .word'),
+    seek: element.querySelector('.seek .word'),
+    fill: element.querySelector('.fill'),
   }
 }
+
+/**
+ * @param {HTMLDetailsElement} element
+ * @param {Row[]} rows of the whole sheet
+ * @returns {Part}
+ */
+function partOf(element, rows) {
+  const lacks = [...element.querySelectorAll(':scope > .lacks span')].map((span) => /** @type {HTMLElement} */ (span))
+  return {
+    element,
+    gist: /** @type {HTMLElement} */ (element.querySelector('summary .gist')),
+    rows: rows.filter((row) => element.contains(row.element)),
+    shows: list(element.dataset.shows),
+    lacks: lacks.map((lack) => ({ element: lack, typed: list(lack.dataset.typed), answers: list(lack.dataset.for) })),
+  }
+}
+
+/** @param {string} [names] parted by blanks */
+const list = (names = '') => names.split(' ').filter(Boolean)
 
 /**
  * What stands in a row, with its unit, as the folded line of a part says it.
