@@ -60,7 +60,7 @@ type answered struct{ si, low, high float64 }
 
 // What puts, reads and prints a figure is called from everywhere. The compiler
 // would set it into each caller, for 6 kB of the program (compressed) and no
-// time that can be measured.
+// time to speak of.
 
 // put records an answer in SI.
 //

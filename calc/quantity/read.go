@@ -117,7 +117,7 @@ func bareNumber(x float64, fraction bool, bare string, kinds []Kind) (Quantity, 
 	if bare == "" {
 		switch {
 		case among(Number, kinds):
-			return unit{kind: Number, up: 1, down: 1}.quantity(x)
+			return pure.quantity(x)
 		case among(Share, kinds):
 			return Quantity{}, &Error{Ambiguous, "a unit or a % sign is needed"}
 		}
@@ -222,7 +222,7 @@ func (u unit) next(word string, n number, final bool, wanted []Kind) (unit, bool
 		if !ok || !final || n.value >= l.most || n.places > 2 {
 			return unit{}, false
 		}
-		return must(l.symbol), true
+		return *must(l.symbol), true
 	}
 	v, _, err := choose(word, wanted)
 	if err != nil || u.symbol != "" && v.to(1) >= u.to(1) {

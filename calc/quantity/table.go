@@ -193,7 +193,7 @@ var familiar = []string{
 }
 
 var (
-	bySymbol = map[string]unit{}   // by the symbol, as written
+	bySymbol = map[string]*unit{}  // by the symbol, as written
 	byWord   = map[string][]unit{} // by each word for it, folded
 )
 
@@ -202,7 +202,7 @@ func init() {
 		if r.sign == "" {
 			r.sign = r.symbol
 		}
-		bySymbol[r.symbol] = r.unit
+		bySymbol[r.symbol] = &r.unit
 		if !r.cased {
 			learn(fold(r.symbol), r.unit)
 		}
@@ -211,7 +211,7 @@ func init() {
 		}
 	}
 	for _, symbol := range familiar {
-		bySymbol[symbol] = readings(symbol)[0]
+		bySymbol[symbol] = &readings(symbol)[0]
 	}
 }
 

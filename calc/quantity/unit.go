@@ -5,8 +5,10 @@ import "strings"
 // KindOf says what a unit measures, by its symbol ("mA/cm2"), and whether there
 // is such a unit. A symbol that belongs to a table or a reply is checked with it.
 func KindOf(symbol string) (Kind, bool) {
-	u, ok := bySign(symbol)
-	return u.kind, ok
+	if u := bySign(symbol); u != nil {
+		return u.kind, true
+	}
+	return 0, false
 }
 
 // In turns a value in SI into one in the unit. The symbol comes from a table,
@@ -21,34 +23,38 @@ func Of(value float64, symbol string) (si float64) { return must(symbol).to(valu
 // Kept out of its callers for the size of the program.
 //
 //go:noinline
-func (u unit) to(value float64) float64 { return (value + u.zero) * u.up / u.down }
-func (u unit) from(si float64) float64  { return si*u.down/u.up - u.zero }
+func (u *unit) to(value float64) float64 { return (value + u.zero) * u.up / u.down }
+func (u *unit) from(si float64) float64  { return si*u.down/u.up - u.zero }
 
 // must is kept out of its callers for the size of the program.
 //
 //go:noinline
-func must(symbol string) unit {
-	u, ok := bySign(symbol)
-	if !ok {
+func must(symbol string) *unit {
+	u := bySign(symbol)
+	if u == nil {
 		panic("quantity: no unit " + symbol)
 	}
 	return u
 }
 
-// bySign finds a unit by its symbol.
-func bySign(symbol string) (unit, bool) {
+// pure is the unit of a number without one.
+var pure = unit{kind: Number, up: 1, down: 1}
+
+// bySign finds a unit by its symbol; nil if there is none.
+func bySign(symbol string) *unit {
 	if symbol == "" {
-		return unit{kind: Number, up: 1, down: 1}, true
+		return &pure
 	}
 	if u, ok := bySymbol[symbol]; ok && u.ask == "" {
-		return u, true
+		return u
 	}
-	for _, u := range readings(symbol) {
-		if u.symbol == symbol && u.ask == "" {
-			return u, true
+	found := readings(symbol)
+	for i := range found {
+		if u := &found[i]; u.symbol == symbol && u.ask == "" {
+			return u
 		}
 	}
-	return unit{}, false
+	return nil
 }
 
 // choose reads a unit's text and picks the reading of a kind that is wanted.
@@ -220,7 +226,7 @@ func cutPer(text string) (over, under string, ok bool) {
 func parts(text string) []unit {
 	var found []unit
 	if u, ok := bySymbol[strings.ReplaceAll(text, " ", "")]; ok && u.ask == "" {
-		found = append(found, u)
+		found = append(found, *u)
 	}
 	key := fold(text)
 	for _, u := range byWord[key] {
