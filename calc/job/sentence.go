@@ -7,20 +7,67 @@ import (
 	"saltbite/calc/field"
 )
 
-// sentence is the answer in one line: what to do with the piece, and what to
-// weigh for the bath. It is empty while there is none.
+// sentence is the answer in one line: how a run under way stands, what to do
+// with the piece, or what a depth alone leaves of the sheet; and what to weigh
+// for the bath. It is empty while there is none.
 func (b *bench) sentence() string {
-	var parts []string
-	for _, part := range []string{b.biteSentence(), b.mixSentence()} {
-		if part != "" {
-			parts = append(parts, part)
+	if b.blocked() {
+		return ""
+	}
+	work := b.courseSentence()
+	for _, other := range []func() string{b.bitesSentence, b.biteSentence, b.sheetSentence} {
+		if work == "" {
+			work = other()
 		}
 	}
-	return strings.Join(parts, " ")
+	return strings.TrimSpace(work + " " + b.mixSentence())
+}
+
+// courseSentence says how far a watched run has come, by weight before the ammeter.
+func (b *bench) courseSentence() string {
+	depth, left, by := "depthNow", "timeLeft", "by its weight"
+	if !b.has(depth) {
+		depth, left, by = "depthSoFar", "readyIn", "by the ammeter"
+	}
+	if !b.has(depth) {
+		return ""
+	}
+	said := "It is bitten " + b.text(depth) + " so far, " + by
+	switch target, more := b.figures["depth"], b.figures[left]; {
+	case b.has("depth") && b.figures[depth].si >= target.si:
+		return said + ": it is deep enough."
+	case b.has(left) && more.si > 0:
+		return said + ": leave it " + b.text(left) + " more."
+	}
+	return said + "."
+}
+
+// bitesSentence sums up bites with areas stopped out between them.
+func (b *bench) bitesSentence() string {
+	bites := b.reply.Bites
+	if len(bites) == 0 || b.salt.salt == nil {
+		return ""
+	}
+	return strconv.Itoa(len(bites)) + " bites take " + b.text("time") + " in all at " + b.text("density") + " in " + b.bathInWords() +
+		", " + b.say("depth", b.wholeDepth().v) + " deep where none is stopped out."
+}
+
+// sheetSentence says what a depth alone leaves of the sheet and its finest line.
+func (b *bench) sheetSentence() string {
+	var said []string
+	if left, ok := b.figures["left"]; ok && left.si > 0 {
+		said = append(said, "A bite of "+b.say("depth", b.wholeDepth().v)+" leaves "+b.text("left")+" of the sheet.")
+	}
+	if left, ok := b.figures["lineLeft"]; ok && left.si > 0 {
+		said = append(said, "The finest line keeps "+b.text("lineLeft")+".")
+	} else if ok {
+		said = append(said, "The finest line does not survive it.")
+	}
+	return strings.Join(said, " ")
 }
 
 func (b *bench) biteSentence() string {
-	if b.blocked() || !b.has("depth") || !b.has("time") || b.metal.state != field.Given || b.salt.salt == nil {
+	if !b.has("depth") || !b.has("time") || b.metal.state != field.Given || b.salt.salt == nil {
 		return ""
 	}
 	time, into, flow := b.text("time"), " into "+b.metalInWords(), b.flow()

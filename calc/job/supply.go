@@ -171,8 +171,12 @@ func (b *bench) instead() string {
 	if !b.has("timeThatFits") {
 		return ""
 	}
-	return " Instead: " + b.text("timeThatFits") + " at " + b.say("current", b.amount("amps").v) + ", or " +
-		b.text("depthThatFits") + " in the same time, or " + b.text("piecesThatFit") + " at once."
+	said := " Instead: " + b.text("timeThatFits") + " at " + b.say("current", b.amount("amps").v) + ", or " +
+		b.text("depthThatFits") + " in the same time"
+	if b.figures["piecesThatFit"].si > 0 {
+		said += ", or " + b.text("piecesThatFit") + " at once"
+	}
+	return said + "."
 }
 
 // Common practice, no source: what a current density starts from where none is
