@@ -238,12 +238,12 @@ func TestEveryFormOfFieldHasAName(t *testing.T) {
 	}
 }
 
-func TestReadmeHasTheTableAsItIs(t *testing.T) {
+func TestReadmeHasTheTablesAsTheyAre(t *testing.T) {
 	readme, err := os.ReadFile("../README.md")
 	if err != nil {
 		t.Fatal(err)
 	}
-	fresh, err := withTable(readme)
+	fresh, err := withTables(readme)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -11,33 +11,41 @@ import (
 	"saltbite/site/words"
 )
 
-// Marks in README.md between which the table of fields stands.
-const (
-	tableFrom = "<!-- fields -->\n"
-	tableTo   = "<!-- /fields -->\n"
-)
+// generated are the tables of README.md: each stands between two marks, the
+// lines "<!-- name -->" and "<!-- /name -->".
+var generated = []struct {
+	name  string
+	table func() string
+}{
+	{"fields", fieldTable},
+	{"answers", answerTable},
+}
 
-// refreshReadme writes the table of fields into README.md.
+// refreshReadme writes the tables into README.md.
 func refreshReadme(root string) error {
 	path := filepath.Join(root, "README.md")
 	readme, err := os.ReadFile(path)
 	if err != nil {
 		return err
 	}
-	fresh, err := withTable(readme)
+	fresh, err := withTables(readme)
 	if err != nil || bytes.Equal(fresh, readme) {
 		return err
 	}
 	return os.WriteFile(path, fresh, 0o644)
 }
 
-func withTable(readme []byte) ([]byte, error) {
-	before, rest, found := bytes.Cut(readme, []byte(tableFrom))
-	_, after, ended := bytes.Cut(rest, []byte(tableTo))
-	if !found || !ended {
-		return nil, fmt.Errorf("README.md has no place for the table of fields, between the lines\n%s%s", tableFrom, tableTo)
+func withTables(readme []byte) ([]byte, error) {
+	for _, g := range generated {
+		from, to := "<!-- "+g.name+" -->\n", "<!-- /"+g.name+" -->\n"
+		before, rest, found := bytes.Cut(readme, []byte(from))
+		_, after, ended := bytes.Cut(rest, []byte(to))
+		if !found || !ended {
+			return nil, fmt.Errorf("README.md has no place for a table, between the lines\n%s%s", from, to)
+		}
+		readme = bytes.Join([][]byte{before, []byte(from), []byte(g.table()), []byte(to), after}, nil)
 	}
-	return bytes.Join([][]byte{before, []byte(tableFrom), []byte(fieldTable()), []byte(tableTo), after}, nil), nil
+	return readme, nil
 }
 
 // fieldTable is the table of fields in Markdown.
@@ -54,6 +62,24 @@ func fieldTable() string {
 			means += " (" + strings.Join(f.Choices, ", ") + ")"
 		}
 		fmt.Fprintf(&b, "| `%s` | %s | %s | %s | `%s` |\n", f.Name, means, f.Bare, f.Default, f.Example)
+	}
+	b.WriteString("\n")
+	return b.String()
+}
+
+// answerTable is the table of answers in Markdown.
+func answerTable() string {
+	var b strings.Builder
+	b.WriteString("\n| answer | is | value is in |\n|---|---|---|\n")
+	for _, a := range field.Answers {
+		unit := a.Unit
+		if a.Form == field.GaugeNumber {
+			unit = "Brown & Sharpe number, 00 is -1"
+		}
+		if a.Form == field.ClockTime {
+			unit = "min after the midnight before `start`"
+		}
+		fmt.Fprintf(&b, "| `%s` | %s | %s |\n", a.Name, a.Noun, unit)
 	}
 	b.WriteString("\n")
 	return b.String()
