@@ -13,7 +13,8 @@ import (
 // then what to do. The card's form is at most 60 characters.
 
 // local ends every caution about a salt or a waste.
-const local = " Follow the supplier's data sheet, and ask the local authority about waste."
+const local = " Follow the supplier's data sheet. Keep silver, copper, nickel and lead wastes apart, never pour them away, " +
+	"and get the local authority's word on them in writing."
 
 // raise adds a caution. Set into each caller it would be 5 kB of the program.
 //
