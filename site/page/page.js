@@ -17,10 +17,10 @@ import { setMetal } from './sources.js'
  * @typedef {import('../engine/client.js').Reply} Reply
  */
 
-const form = /** @type {HTMLFormElement} */ (document.getElementById('job'))
+const place = /** @type {HTMLElement} */ (document.getElementById('job'))
 const example = /** @type {HTMLElement} */ (document.getElementById('example'))
 const clear = /** @type {HTMLElement} */ (document.getElementById('clear'))
-const sheet = new Sheet(form)
+const sheet = new Sheet(place)
 
 /** @type {Bench | undefined} */
 let bench
@@ -31,13 +31,36 @@ let before
 let asking = false
 let changed = false
 
-/** The sheet has changed: keep it and ask anew. */
+/** The sheet has changed: ask anew first, so that the answer is on its way. */
 function change() {
-  save(sheet.keep())
-  clear.classList.toggle('undo', before !== undefined)
   changed = true
   if (!asking) void ask()
+  sheet.showGiven()
+  clear.classList.toggle('undo', before !== undefined)
+  keepSoon()
 }
+
+/** How long the sheet rests before it is kept, in milliseconds. */
+const rest = 300
+
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let resting
+
+/** Keeps the sheet once no more is typed, or when the page is left. */
+function keepSoon() {
+  clearTimeout(resting)
+  resting = setTimeout(keepNow, rest)
+}
+
+function keepNow() {
+  if (resting === undefined) return
+  clearTimeout(resting)
+  resting = undefined
+  save(sheet.keep())
+}
+
+addEventListener('pagehide', keepNow)
+document.addEventListener('visibilitychange', keepNow)
 
 /** Asks until the answer is that of what is on the sheet. */
 async function ask() {
@@ -61,9 +84,9 @@ function undoably(work) {
   change()
 }
 
-form.addEventListener('submit', (event) => event.preventDefault())
+place.addEventListener('submit', (event) => event.preventDefault())
 
-form.addEventListener('input', (event) => {
+place.addEventListener('input', (event) => {
   const control = event.target
   before = undefined
   if (control instanceof HTMLInputElement) given(sheet, control.name)
@@ -71,9 +94,9 @@ form.addEventListener('input', (event) => {
 })
 
 // A part that is opened brings its figures. The event of a fold doesn't bubble.
-form.addEventListener('toggle', () => { if (reply) showFigures(sheet, reply) }, { capture: true })
+place.addEventListener('toggle', () => { if (reply) showFigures(sheet, reply) }, { capture: true })
 
-// The switch stands in the page's head, outside of the form's own box.
+// The switch stands in the page's head.
 for (const choice of sheet.switch) {
   choice.addEventListener('change', () => {
     sheet.turnUnits()
@@ -81,7 +104,7 @@ for (const choice of sheet.switch) {
   })
 }
 
-form.addEventListener('click', (event) => {
+place.addEventListener('click', (event) => {
   const button = /** @type {Element} */ (event.target).closest('button')
   if (!button) return
   const { seek: wanted, fill, text } = button.dataset
@@ -115,7 +138,7 @@ clear.addEventListener('click', () => {
 })
 
 // Enter moves on to the next field that is not folded away.
-form.addEventListener('keydown', (event) => {
+place.addEventListener('keydown', (event) => {
   const control = event.target
   if (event.key !== 'Enter' || event.isComposing || !(control instanceof HTMLInputElement)) return
   event.preventDefault()
@@ -185,6 +208,7 @@ async function begin() {
   sayPlainly('') // the script runs, so what stands there for want of it goes
   const kept = load()
   if (kept) sheet.restore(kept)
+  sheet.showGiven()
   unfold()
   try {
     bench = await open(import.meta.url)

@@ -1,5 +1,5 @@
 /**
- * The job sheet: the form's controls by the names of their fields. It knows what
+ * The job sheet: its controls by the names of their fields. It knows what
  * was typed and in which unit; it never rewrites what was typed.
  */
 import { withUnit } from './typed.js'
@@ -27,19 +27,19 @@ import { withUnit } from './typed.js'
  */
 
 export class Sheet {
-  /** @param {HTMLFormElement} form */
-  constructor(form) {
-    this.form = form
+  /** @param {HTMLElement} place */
+  constructor(place) {
     /** @type {Map<string, Row>} */
     this.rows = new Map()
-    for (const element of form.querySelectorAll('.row')) {
+    for (const element of place.querySelectorAll('.row')) {
       const row = rowOf(/** @type {HTMLElement} */ (element))
       this.rows.set(row.name, row)
     }
     /** @type {Part[]} */
-    this.parts = [...form.querySelectorAll('details')].map((part) => partOf(part, [...this.rows.values()]))
-    this.switch = /** @type {RadioNodeList} */ (form.elements.namedItem('units'))
-    this.sought = /** @type {HTMLInputElement} */ (form.elements.namedItem('find'))
+    this.parts = [...place.querySelectorAll('details')].map((part) => partOf(part, [...this.rows.values()]))
+    const head = /** @type {HTMLFormElement} */ (document.querySelector('.units'))
+    this.switch = /** @type {RadioNodeList} */ (head.elements.namedItem('units'))
+    this.sought = /** @type {HTMLInputElement} */ (document.getElementById('find'))
   }
 
   /** The fields as they are sent. */
@@ -70,6 +70,11 @@ export class Sheet {
   /** @param {string} name */
   blank(name) {
     return this.rows.get(name)?.input.value.trim() === ''
+  }
+
+  /** Shows which rows something stands in. */
+  showGiven() {
+    for (const { name, element } of this.rows.values()) element.classList.toggle('given', !this.blank(name))
   }
 
   /** Whether something stands in a field; not so of a name that is none. @param {string} name */
