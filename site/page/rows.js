@@ -150,6 +150,7 @@ function showGist(part, sheet, reply) {
   ]
   put(gist, said.join(' · ') || (gist.dataset.hint ?? ''))
   gist.classList.toggle('given', typed.length > 0)
+  element.classList.toggle('used', typed.length > 0 || rows.some((row) => row.element.matches('.found')))
   const gravest = ['error', 'stop', 'warn'].find((kind) => rows.some((row) => row.element.dataset.word === kind))
   mark(element, 'data-level', gravest ?? '')
 }
