@@ -82,6 +82,8 @@ func (f *Field) beyond(si float64) string {
 		least, most = quantity.Of(f.Min, f.Limit), quantity.Of(f.Max, f.Limit)
 	}
 	switch {
+	case si <= 0 && least > 0 && f.Kinds[0] != quantity.Temperature:
+		return "is not more than 0"
 	case si < least:
 		return "is less than " + f.limit(f.Min)
 	case si > most:

@@ -271,7 +271,7 @@ func (b *bench) found(name string, f *number, si float64) {
 func (b *bench) sought() {
 	w := &b.bite
 	asked := b.fields.Value("find").Pick
-	left := w.given.depth.known() && w.given.time.known()
+	left := w.given.depth.known() && w.given.time.known() && !b.monitored()
 	note := func(name string, before, after number) {
 		if before.state == field.Blank && after.known() && (left || asked == name) && !slices.Contains(b.reply.Found, name) {
 			b.reply.Found = append(b.reply.Found, name)

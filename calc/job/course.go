@@ -174,8 +174,14 @@ const (
 	oddlyHigh = 1.10
 )
 
+// heavier says whether the piece weighs more than before: it was plated.
+func (b *bench) heavier() bool {
+	before, after := b.amount("before"), b.amount("after")
+	return before.known() && after.known() && after.v > before.v
+}
+
 func (b *bench) warnOfCourse() {
-	if before, after := b.amount("before"), b.amount("after"); before.known() && after.known() && after.v > before.v {
+	if b.heavier() {
 		b.raise("polarity", Stop, "after",
 			"It weighs more than before: metal was plated on, not taken off. Switch off, and join the work to the positive lead (+), the cathode to the negative.",
 			"Heavier than before: work to the positive lead")

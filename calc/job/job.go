@@ -216,7 +216,7 @@ func (b *bench) contradict(why string, names ...string) {
 			continue
 		}
 		b.fields.Fail(field.Error{Field: name, Code: field.Contradiction,
-			Text: field.Quote(v.Text) + " disagrees: " + why + ". " + f.Wanted() + " Or leave one of them blank."})
+			Text: field.Quote(v.Text) + " disagrees: " + why + ". A blank is wanted in one of them, or " + f.Noun + " that agrees, such as " + f.Example + "."})
 	}
 }
 

@@ -209,7 +209,7 @@ func (b *bench) warnOfDrift() {
 	if !ok || run.Salt.Metal == "" || run.Metal.Share(run.Salt.Metal) >= ownMetal {
 		return
 	}
-	level, at := Note, "metal"
+	level, at := Note, "etched"
 	for _, name := range []string{"bathDrop", "bathDropAll"} {
 		if b.figures[name].si >= muchDropped {
 			level, at = Warn, "volume"

@@ -11,7 +11,7 @@ import (
 // with the piece, or what a depth alone leaves of the sheet; and what to weigh
 // for the bath. It is empty while there is none.
 func (b *bench) sentence() string {
-	if b.blocked() {
+	if b.blocked() || b.heavier() {
 		return ""
 	}
 	work := b.courseSentence()

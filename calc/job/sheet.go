@@ -110,8 +110,17 @@ func gauge(n float64) string {
 	return strconv.Itoa(int(n)) + " ga"
 }
 
+// A sheet this thick, m, is more likely a gauge typed without its word;
+// common practice, no source: sheet for this work is up to 4 mm.
+const plateThick = 6e-3
+
 func (b *bench) warnOfSheet() {
 	b.warnOfThinSheet()
+	if sheet := b.amount("sheet"); sheet.known() && sheet.v >= plateThick {
+		b.raise("gauge-meant", Note, "sheet",
+			b.say("left", sheet.v)+" is a thick plate. If a gauge is meant, type it with its word, such as 18 ga.",
+			"Is the sheet's thickness a gauge? Type 18 ga")
+	}
 	if left, ok := b.figures["lineLeft"]; ok && left.si <= 0 {
 		b.raise("line-lost", Warn, "line",
 			"At that depth the undercut meets under the finest line: it is gone, and what it parted runs together. "+

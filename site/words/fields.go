@@ -90,7 +90,7 @@ var Fields = map[string]Field{
 		Label: "Salt", Help: "blank: the salt of the metal itself",
 		Suggest: []string{"copper sulfate crystals", "anhydrous copper sulfate", "silver nitrate", "common salt"},
 	},
-	"strength":       {Label: "Strength", Help: "per litre of finished bath, or of water: mind the unit"},
+	"strength":       {Label: "Strength", Help: "usual: copper sulfate 100 to 250, silver nitrate 20 to 60 g/L"},
 	"volume":         {Label: "Volume", Help: "of finished bath, or type the vessel below"},
 	"vesselLength":   {Label: "Vessel's length", Rare: true, Help: "inside"},
 	"vesselWidth":    {Label: "Vessel's width", Rare: true, Help: "inside"},
