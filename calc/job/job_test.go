@@ -77,7 +77,7 @@ func TestFourInvertEachOther(t *testing.T) {
 func TestCautionsFitTheCard(t *testing.T) {
 	raised := map[string]bool{}
 	for _, fields := range []map[string]string{
-		{"metal": "C17200"}, {"sheet": "18"}, {"metal": "sterling", "salt": "copper sulfate"}, {"metal": "copper", "salt": "silver nitrate"},
+		{"metal": "C17200"}, {"sheet": "18"}, {"line": "0.3", "depth": "0.2"}, {"metal": "sterling", "salt": "copper sulfate"}, {"metal": "copper", "salt": "silver nitrate"},
 		{"metal": "sterling", "salt": "common salt"}, {"metal": "CuNi18Zn19Pb1", "density": "60", "depth": "1"},
 		{"metal": "bronze", "density": "600", "depth": "1"}, {"metal": "silver clay"},
 		{"salt": "copper sulfate", "strength": "500", "volume": "1", "coldest": "0"},
@@ -94,7 +94,7 @@ func TestCautionsFitTheCard(t *testing.T) {
 		}
 	}
 	for _, code := range []string{"dense", "salt-undissolved", "cold-crystals", "outside-table", "metal-guess", "wrong-bath",
-		"beryllium", "gauge-meant", "nickel", "lead", "porous", "silver-nitrate", "copper-sulfate", "common-salt"} {
+		"beryllium", "gauge-meant", "line-at-risk", "nickel", "lead", "porous", "silver-nitrate", "copper-sulfate", "common-salt"} {
 		if !raised[code] {
 			t.Errorf("%s was never raised", code)
 		}

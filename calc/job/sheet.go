@@ -121,11 +121,18 @@ func (b *bench) warnOfSheet() {
 			b.say("left", sheet.v)+" is a thick plate. If a gauge is meant, type it with its word, such as 18 ga.",
 			"Is the sheet's thickness a gauge? Type 18 ga")
 	}
-	if left, ok := b.figures["lineLeft"]; ok && left.si <= 0 {
+	left, ok := b.figures["lineLeft"]
+	switch {
+	case !ok:
+	case left.si <= 0:
 		b.raise("line-lost", Warn, "line",
 			"At that depth the undercut meets under the finest line: it is gone, and what it parted runs together. "+
-				"Bite less deep than "+b.say("deepestForLine", b.figures["deepestForLine"].si)+", or draw it wider than "+b.text("narrowestLine")+".",
+				"Bite less deep than "+b.text("deepestForLine")+", or draw it wider than "+b.text("narrowestLine")+".",
 			"The finest line does not survive this depth")
+	case left.low <= 0:
+		b.raise("line-at-risk", Note, "line",
+			"At the usual undercut the finest line keeps "+b.text("lineLeft")+"; at the worst it is gone. Try it on a scrap, or draw it wider.",
+			"The finest line may not survive: try a scrap")
 	}
 }
 

@@ -23,6 +23,7 @@ var CautionOrigins = map[string]CautionOrigin{
 	"efficiency-odd": {"The efficiency of this run lies outside 85 to 110 %.", []string{"bands"}},
 	"long-run":       {"The time is over 12 h.", []string{"bands"}},
 	"sheet-thin":     {"What is left, at the mean depth, is less than what is to be kept; or nothing is.", []string{"half-sheet"}},
+	"line-at-risk":   {"What the line keeps is nothing or less at the worst undercut, but not at the usual one.", []string{"undercut", "etch-factors"}},
 	"gauge-meant":    {"The sheet's thickness is 6 mm or more.", []string{"bands"}},
 	"line-lost":      {"What the line keeps is nothing or less.", []string{"undercut", "etch-factors"}},
 
