@@ -11,20 +11,22 @@ import (
 	"saltbite/build/engine"
 )
 
-// TestPrint reads the printed page back: the sentence and a figure stand on it.
+// TestPrint reads the printed page back: the sentence stands on it, and what was
+// given, also in a part that is folded away.
 func TestPrint(t *testing.T) {
 	for _, name := range []string{engine.Chromium, engine.Firefox} { // the third has no print command
 		t.Run(name, func(t *testing.T) {
 			p := &page{t, engine.ForTest(t, name, engine.Options{}), serve(t)}
 			p.fresh()
 			p.fill(copperJob)
+			p.fill(map[string]string{"line": "0.3"})
 			p.answers(copperTime)
 			document, err := p.Print()
 			if err != nil {
 				t.Fatal(err)
 			}
 			words := strings.Join(strings.Fields(textOf(t, document)), " ")
-			for _, wanted := range []string{copperTime, "copper", "Current density"} {
+			for _, wanted := range []string{copperTime, "copper", "Current density", "Narrowest line"} {
 				if !strings.Contains(words, wanted) {
 					t.Errorf("%q is not printed: %s", wanted, words)
 				}
