@@ -160,6 +160,8 @@ const grave = { stop: 0, warn: 1, note: 2 }
 const levelWord = { stop: 'Stop.', warn: 'Take care.', note: 'Note.' }
 
 /**
+ * The list is made anew when other cautions come; else only their texts change.
+ *
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
@@ -168,11 +170,14 @@ function showCautions(sheet, { cautions, errors }) {
   const astray = errors.filter(({ field }) => !sheet.rows.has(field) && field !== 'find')
     .map(({ field, code, text }) => ({ code, level: 'warn', field, text }))
   const all = [...astray, ...cautions].sort((a, b) => grave[a.level] - grave[b.level])
-  const said = JSON.stringify(all)
+  const shown = JSON.stringify(all.map(({ code, level, field }) => [code, level, field]))
   const list = at('cautions')
-  if (list.dataset.said === said) return
+  if (list.dataset.shown === shown) {
+    for (const [place, { text }] of all.entries()) put(list.children[place].querySelector('p span'), text)
+    return
+  }
   const next = /** @type {HTMLElement} */ (list.cloneNode(false))
-  next.dataset.said = said
+  next.dataset.shown = shown
   next.append(...all.map((caution) => cautionItem(sheet, caution)))
   list.replaceWith(next)
 }

@@ -110,7 +110,7 @@ function suggestion(sheet, { density, suggestedDensity, suggestedCurrent, sugges
 function showFill({ fill }, sheet, { answers }) {
   if (!fill) return
   const { density } = suggestion(sheet, answers) ?? {}
-  fill.dataset.text = density?.split(' ')[0] ?? fill.dataset.usual
+  mark(fill, 'data-text', density?.split(' ')[0] ?? fill.dataset.usual ?? '')
   put(fill.querySelector('.word'), density ? 'use these' : `use ${fill.dataset.usual}`)
 }
 
@@ -126,7 +126,9 @@ function showFill({ fill }, sheet, { answers }) {
 function showLacks({ lacks }, sheet, { answers, rows }) {
   const lacking = lacks.find(({ typed, answers: wanted }) => typed.some((name) => sheet.typedInto(name))
     && !wanted.some((name) => name in answers || (name === 'bites' && rows.bites?.length)))
-  for (const lack of lacks) lack.element.hidden = lack !== lacking
+  for (const lack of lacks) {
+    if (lack.element.hidden !== (lack !== lacking)) lack.element.hidden = lack !== lacking
+  }
   return lacking ? [lacking.element.textContent ?? ''] : []
 }
 
