@@ -15,7 +15,7 @@ type Hidden struct {
 }
 
 // Found is all the hidden metal of one piece, m2.
-func (h Hidden) Found() float64 { return held(h.OnHanger() + h.OnPiece()) }
+func (h Hidden) Found() float64 { return Held(h.OnHanger() + h.OnPiece()) }
 
 // OnHanger is the side of the wetted wire, m2:
 //
@@ -23,13 +23,13 @@ func (h Hidden) Found() float64 { return held(h.OnHanger() + h.OnPiece()) }
 //
 // Geometry. The wire's ends are left out: one is above the surface, the other
 // lies on the piece or adds a quarter of a diameter.
-func (h Hidden) OnHanger() float64 { return held(math.Pi * held(h.Hanger) * held(h.Wetted)) }
+func (h Hidden) OnHanger() float64 { return Held(math.Pi * Held(h.Hanger) * Held(h.Wetted)) }
 
 // OnPiece is the hidden metal that stays with the piece when it is weighed, m2:
 //
 //	edges x sheet + back x face
 func (h Hidden) OnPiece() float64 {
-	return held(held(h.Edges)*held(h.Sheet) + held(h.Back)*held(h.Face))
+	return Held(Held(h.Edges)*Held(h.Sheet) + Held(h.Back)*Held(h.Face))
 }
 
 // DepthIfForgotten is the depth, m, that comes of a bite reckoned to a depth

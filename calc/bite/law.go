@@ -35,28 +35,28 @@ type Law struct {
 //
 // Faraday's law. True while efficiency is the mean over the run.
 func (l Law) Charge(w Work, depth float64) float64 {
-	return held(w.Pieces * w.Volume(depth) / l.volumePerCharge())
+	return Held(w.Pieces * w.Volume(depth) / l.volumePerCharge())
 }
 
 // Removed is the metal that a charge (C) dissolves, kg, over all pieces:
 //
 //	m = efficiency Q E
 func (l Law) Removed(charge float64) float64 {
-	return held(l.Efficiency * l.Equivalent * held(charge))
+	return Held(l.Efficiency * l.Equivalent * Held(charge))
 }
 
 // Time is how long, s, a current (A, of all pieces) must run for a depth (m):
 //
 //	t = Q(d) / I
 func (l Law) Time(w Work, depth, current float64) float64 {
-	return held(l.Charge(w, depth) / current)
+	return Held(l.Charge(w, depth) / current)
 }
 
 // Current is what all pieces together need, A, for a depth (m) in a time (s):
 //
 //	I = Q(d) / t
 func (l Law) Current(w Work, depth, time float64) float64 {
-	return held(l.Charge(w, depth) / time)
+	return Held(l.Charge(w, depth) / time)
 }
 
 // Depth is how deep, m, a current (A, of all pieces) bites in a time (s): the
@@ -78,7 +78,7 @@ func (l Law) Area(w Work, depth, current, time float64) float64 {
 	if !(depth > 0) {
 		return 0
 	}
-	return held(l.volume(w, current, time)/depth - w.Extra - math.Pi/4*w.Undercut*w.Edge*depth)
+	return Held(l.volume(w, current, time)/depth - w.Extra - math.Pi/4*w.Undercut*w.Edge*depth)
 }
 
 // DepthAt is how deep, m, a current density (A/m2 over all bare metal at the
@@ -89,29 +89,29 @@ func (l Law) Area(w Work, depth, current, time float64) float64 {
 // The area falls out of the law only while no edge is undercut: with an edge
 // the current spreads over growing walls and this is an upper bound.
 func (l Law) DepthAt(density, time float64) float64 {
-	return held(held(density) * held(time) * l.volumePerCharge())
+	return Held(Held(density) * Held(time) * l.volumePerCharge())
 }
 
 // TimeAt is how long, s, a current density (A/m2) takes to a depth (m): the
 // inverse of DepthAt, true where it is.
 func (l Law) TimeAt(density, depth float64) float64 {
-	return held(held(depth) / l.volumePerCharge() / density)
+	return Held(Held(depth) / l.volumePerCharge() / density)
 }
 
 // DensityFor is the current density, A/m2, that reaches a depth (m) in a time
 // (s): the inverse of DepthAt, true where it is.
 func (l Law) DensityFor(depth, time float64) float64 {
-	return held(held(depth) / l.volumePerCharge() / time)
+	return Held(Held(depth) / l.volumePerCharge() / time)
 }
 
 // volume is the metal, m3, that a current dissolves from each piece.
 func (l Law) volume(w Work, current, time float64) float64 {
-	return held(held(current) * held(time) * l.volumePerCharge() / w.Pieces)
+	return Held(Held(current) * Held(time) * l.volumePerCharge() / w.Pieces)
 }
 
 // volumePerCharge is the metal that a coulomb dissolves, m3/C:
 //
 //	efficiency E / density
 func (l Law) volumePerCharge() float64 {
-	return held(held(l.Efficiency) * held(l.Equivalent) / l.Density)
+	return Held(Held(l.Efficiency) * Held(l.Equivalent) / l.Density)
 }

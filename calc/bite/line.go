@@ -21,22 +21,22 @@ func LineLeft(line, undercut, depth float64) float64 {
 // NarrowestLine is the width of resist, m, whose line is just gone at that
 // depth (m): 2 u d.
 func NarrowestLine(undercut, depth float64) float64 {
-	return held(bothSides(undercut, depth))
+	return Held(bothSides(undercut, depth))
 }
 
 // DeepestForLine is the depth, m, at which a line under resist of that width
 // (m) is just gone: b / (2 u). There is none without undercut.
 func DeepestForLine(line, undercut float64) float64 {
-	return held(held(line) / 2 / undercut)
+	return Held(Held(line) / 2 / undercut)
 }
 
 // SpaceBecomes is the width, m, at the surface of what was an open width (m)
 // in the resist: s + 2 u d. True until its neighbour's bite is met.
 func SpaceBecomes(space, undercut, depth float64) float64 {
-	if held(space) == 0 {
+	if Held(space) == 0 {
 		return 0
 	}
-	return held(space + bothSides(undercut, depth))
+	return Held(space + bothSides(undercut, depth))
 }
 
 // bothSides is the side bite from two sides, m.

@@ -51,7 +51,7 @@ func (s Sheet) LeftRange(depth float64) (least, most float64) {
 //
 // There is none where the sheet is no thicker than that.
 func (s Sheet) Deepest(k Keep) float64 {
-	return held(difference(s.Thickness, k.of(s.Thickness)) / s.Sides)
+	return Held(difference(s.Thickness, k.of(s.Thickness)) / s.Sides)
 }
 
 // DeepestRange is the mean depth, m, at which the deepest spot still leaves
@@ -60,7 +60,7 @@ func (s Sheet) Deepest(k Keep) float64 {
 //	deepest / (1 + unevenness), deepest / (1 - unevenness)
 func (s Sheet) DeepestRange(k Keep) (least, most float64) {
 	d := s.Deepest(k)
-	return held(d / (1 + Unevenness)), held(d / (1 - Unevenness))
+	return Held(d / (1 + Unevenness)), Held(d / (1 - Unevenness))
 }
 
 // ThinnestSheet is the thickness, m, of the sheet that a bite of that depth (m)
@@ -71,11 +71,11 @@ func (s Sheet) DeepestRange(k Keep) (least, most float64) {
 //
 // There is none where all of it is to be kept.
 func ThinnestSheet(depth, sides float64, k Keep) float64 {
-	taken := held(depth) * sides
+	taken := Held(depth) * sides
 	if k.Thickness > 0 {
-		return held(taken + k.Thickness)
+		return Held(taken + k.Thickness)
 	}
-	return held(taken / difference(1, k.Share))
+	return Held(taken / difference(1, k.Share))
 }
 
 // ThinnestGauge is the number in the American (Brown and Sharpe) gauge of the
@@ -85,7 +85,7 @@ func ThinnestSheet(depth, sides float64, k Keep) float64 {
 // there is none. The trade rolls to about 36; the formula goes on.
 func ThinnestGauge(thickness float64) (number int, ok bool) {
 	const thickest, beyondAll = -3, 10000 // gauge 10000 is thinner than any float64
-	least := held(thickness) * (1 - 1e-9) // a sheet made by the formula is as thick as its own gauge
+	least := Held(thickness) * (1 - 1e-9) // a sheet made by the formula is as thick as its own gauge
 	if least == 0 || quantity.BrownSharpe(thickest) < least {
 		return 0, false
 	}
@@ -105,11 +105,11 @@ func (k Keep) of(thickness float64) float64 {
 // that may be negative. It is 0 where a is no argument, or b is neither that
 // nor 0.
 func difference(a, b float64) float64 {
-	if held(a) == 0 || !(b >= 0 && b <= math.MaxFloat64) {
+	if Held(a) == 0 || !(b >= 0 && b <= math.MaxFloat64) {
 		return 0
 	}
 	return a - b
 }
 
 // either is x, on either side of zero, if a float64 holds it; else 0.
-func either(x float64) float64 { return math.Copysign(held(math.Abs(x)), x) }
+func either(x float64) float64 { return math.Copysign(Held(math.Abs(x)), x) }

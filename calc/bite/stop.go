@@ -33,7 +33,7 @@ func (l Law) Bites(w Work, density float64, bites []Bite) []Bitten {
 		row[i] = Bitten{
 			Bite:    b,
 			Time:    l.TimeAt(density, b.Depth),
-			Current: held(held(density) * w.Bare()),
+			Current: Held(Held(density) * w.Bare()),
 			Charge:  charge,
 			Removed: l.Removed(charge),
 		}
@@ -50,11 +50,11 @@ func InAll(row []Bitten) Bitten {
 		if i == 0 {
 			all.Area = b.Area
 		}
-		all.Depth = held(all.Depth + b.Depth)
-		all.Time = held(all.Time + b.Time)
+		all.Depth = Held(all.Depth + b.Depth)
+		all.Time = Held(all.Time + b.Time)
 		all.Current = max(all.Current, b.Current)
-		all.Charge = held(all.Charge + b.Charge)
-		all.Removed = held(all.Removed + b.Removed)
+		all.Charge = Held(all.Charge + b.Charge)
+		all.Removed = Held(all.Removed + b.Removed)
 	}
 	return all
 }

@@ -15,7 +15,7 @@ type Work struct {
 // Bare is the metal of all pieces that takes current at the start, m2:
 //
 //	pieces (A + B)
-func (w Work) Bare() float64 { return held(w.Pieces * (w.Area + w.Extra)) }
+func (w Work) Bare() float64 { return Held(w.Pieces * (w.Area + w.Extra)) }
 
 // Volume is the metal, m3, that a bite of that depth (m) takes from one piece:
 //
@@ -27,8 +27,8 @@ func (w Work) Bare() float64 { return held(w.Pieces * (w.Area + w.Extra)) }
 // too much round the outside of an island and too little round the inside of a
 // hole, and too much once lines are undercut from both sides and gone.
 func (w Work) Volume(depth float64) float64 {
-	d := held(depth)
-	return held(d * (w.Area + w.Extra + math.Pi/4*w.Undercut*w.Edge*d))
+	d := Held(depth)
+	return Held(d * (w.Area + w.Extra + math.Pi/4*w.Undercut*w.Edge*d))
 }
 
 // Depth is the depth, m, at which that volume (m3) is gone from one piece, the
@@ -40,15 +40,15 @@ func (w Work) Volume(depth float64) float64 {
 func (w Work) Depth(volume float64) float64 {
 	bare := w.Area + w.Extra
 	edge := math.Sqrt(math.Pi*w.Undercut) * math.Sqrt(w.Edge) * math.Sqrt(volume)
-	return held(2 * (volume / (bare + math.Hypot(bare, edge))))
+	return Held(2 * (volume / (bare + math.Hypot(bare, edge))))
 }
 
-// held is x if it can be an argument or an answer of this package, a finite
+// Held is x if it can be an argument or an answer of this package, a finite
 // number above zero; else 0, from which no answer follows. Set into each caller
 // it would only make the program larger.
 //
 //go:noinline
-func held(x float64) float64 {
+func Held(x float64) float64 {
 	if x > 0 && x <= math.MaxFloat64 {
 		return x
 	}

@@ -1,6 +1,10 @@
 package circuit
 
-import "math"
+import (
+	"math"
+
+	"saltbite/calc/bite"
+)
 
 // Bath is the liquid between the work and the cathode that faces it.
 type Bath struct {
@@ -28,7 +32,7 @@ type Bath struct {
 func (b Bath) Resistance() float64 {
 	faces := b.Pieces * b.Face.Area()
 	spread := math.Min(b.Cathode, b.Pieces*b.Face.grown(b.Gap))
-	return b.column(math.Sqrt(held(faces)) * math.Sqrt(held(spread)))
+	return b.column(math.Sqrt(bite.Held(faces)) * math.Sqrt(bite.Held(spread)))
 }
 
 // HighResistance is the bath's resistance, ohm, if the current had to squeeze
@@ -42,23 +46,23 @@ func (b Bath) Resistance() float64 {
 // the cathode. Where Resistance is larger still, as before
 // a cathode smaller than the work, it is that.
 func (b Bath) HighResistance() float64 {
-	radius := math.Sqrt(held(b.Pieces*b.Open) / math.Pi)
-	disc, column := held(1/(4*b.Conductivity*radius)), b.column(b.Cathode)
+	radius := math.Sqrt(bite.Held(b.Pieces*b.Open) / math.Pi)
+	disc, column := bite.Held(1/(4*b.Conductivity*radius)), b.column(b.Cathode)
 	if disc == 0 || column == 0 {
 		return 0
 	}
-	return held(math.Max(disc+column, b.Resistance()))
+	return bite.Held(math.Max(disc+column, b.Resistance()))
 }
 
 // column is the resistance, ohm, of bath as long as the gap and of that cross
 // section, m2, throughout.
 func (b Bath) column(section float64) float64 {
-	return held(held(b.Gap) / held(b.Conductivity) / held(section))
+	return bite.Held(bite.Held(b.Gap) / bite.Held(b.Conductivity) / bite.Held(section))
 }
 
 // CathodeDensity is the current density, A/m2, that a current (A) puts on a
 // cathode (m2): a mean over its facing area.
-func CathodeDensity(current, cathode float64) float64 { return held(held(current) / cathode) }
+func CathodeDensity(current, cathode float64) float64 { return bite.Held(bite.Held(current) / cathode) }
 
 // Warming is how fast, K/s, a current (A) through so many cell volts warms a
 // bath with so much water (kg) in it:
@@ -70,7 +74,7 @@ func CathodeDensity(current, cathode float64) float64 { return held(held(current
 // are left out, and no loss is counted: a bath that stands open warms less, the
 // less the longer it runs.
 func Warming(current, volts, water float64) float64 {
-	return held(held(current) * held(volts) / (heatOfWater * water))
+	return bite.Held(bite.Held(current) * bite.Held(volts) / (heatOfWater * water))
 }
 
 const heatOfWater = 4182 // J/(kg.K)

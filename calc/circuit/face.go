@@ -1,6 +1,10 @@
 package circuit
 
-import "math"
+import (
+	"math"
+
+	"saltbite/calc/bite"
+)
 
 // Face is the outline of one piece as the cathode sees it: round where it has a
 // diameter, else a rectangle.
@@ -10,7 +14,7 @@ type Face struct{ Width, Height, Diameter float64 } // m
 // square of that area. It is too small where resist lies between open areas,
 // so the resistance by it is too high.
 func SquareFace(open float64) Face {
-	side := math.Sqrt(held(open))
+	side := math.Sqrt(bite.Held(open))
 	return Face{Width: side, Height: side}
 }
 
@@ -21,10 +25,10 @@ func (f Face) Area() float64 { return f.grown(0) }
 func (f Face) grown(margin float64) float64 {
 	if f.Diameter > 0 {
 		d := f.Diameter + 2*margin
-		return held(math.Pi / 4 * d * d)
+		return bite.Held(math.Pi / 4 * d * d)
 	}
-	if held(f.Width) == 0 || held(f.Height) == 0 {
+	if bite.Held(f.Width) == 0 || bite.Held(f.Height) == 0 {
 		return 0
 	}
-	return held((f.Width + 2*margin) * (f.Height + 2*margin))
+	return bite.Held((f.Width + 2*margin) * (f.Height + 2*margin))
 }

@@ -27,5 +27,5 @@ func TimeThatFits(l bite.Law, w bite.Work, amps, depth float64) float64 {
 // proportion to their number, so the law is not asked.
 func PiecesThatFit(amps, current, pieces float64) float64 {
 	const slack = 1e-9 // three pieces of 1/3 A fit within 1 A
-	return held(math.Floor(held(amps) * held(pieces) / held(current) * (1 + slack)))
+	return bite.Held(math.Floor(bite.Held(amps) * bite.Held(pieces) / bite.Held(current) * (1 + slack)))
 }

@@ -1,6 +1,10 @@
 package circuit
 
-import "math"
+import (
+	"math"
+
+	"saltbite/calc/bite"
+)
 
 // Allowance is what a cell takes beside its resistance, V: what the reactions
 // at both faces cost.
@@ -22,11 +26,11 @@ var (
 //
 // An order of magnitude near a limiting current, where the reactions cost more.
 func CellVolts(current, resistance, allowance float64) float64 {
-	drop := held(held(current) * held(resistance))
+	drop := bite.Held(bite.Held(current) * bite.Held(resistance))
 	if drop == 0 {
 		return 0
 	}
-	return held(drop + allowance)
+	return bite.Held(drop + allowance)
 }
 
 // Supply is what feeds the cell.
@@ -42,10 +46,10 @@ type Supply struct {
 // There is none where the volts do not exceed the allowance. True at constant
 // voltage with no ballast; a supply that droops gives less.
 func (s Supply) Current(bath, wire, allowance float64) float64 {
-	if held(bath) == 0 {
+	if bite.Held(bath) == 0 {
 		return 0
 	}
-	current := held((s.Volts - allowance) / (bath + held(wire)))
+	current := bite.Held((s.Volts - allowance) / (bath + bite.Held(wire)))
 	if s.Amps > 0 {
 		return math.Min(current, s.Amps)
 	}
@@ -54,7 +58,9 @@ func (s Supply) Current(bath, wire, allowance float64) float64 {
 
 // Watts is what the supply delivers, W, at a current (A): volts x current,
 // whatever part of it the cell takes.
-func (s Supply) Watts(current float64) float64 { return held(held(s.Volts) * held(current)) }
+func (s Supply) Watts(current float64) float64 {
+	return bite.Held(bite.Held(s.Volts) * bite.Held(current))
+}
 
 // Ballast is the resistor, ohm, in series that sets a current (A) where the
 // cell takes so many volts and the wire so many:
@@ -64,14 +70,14 @@ func (s Supply) Watts(current float64) float64 { return held(held(s.Volts) * hel
 // There is none where nothing is left over. The larger it is beside the bath,
 // the steadier the current.
 func (s Supply) Ballast(current, cell, wire float64) float64 {
-	if held(current) == 0 || held(cell) == 0 {
+	if bite.Held(current) == 0 || bite.Held(cell) == 0 {
 		return 0
 	}
-	return held((s.Volts - cell - held(wire)) / current)
+	return bite.Held((s.Volts - cell - bite.Held(wire)) / current)
 }
 
 // BallastWatts is the heat, W, that a ballast (ohm) must stand at a current (A):
 // current^2 x ballast.
 func BallastWatts(current, ballast float64) float64 {
-	return held(held(current) * held(current) * held(ballast))
+	return bite.Held(bite.Held(current) * bite.Held(current) * bite.Held(ballast))
 }

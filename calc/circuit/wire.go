@@ -1,6 +1,10 @@
 package circuit
 
-import "math"
+import (
+	"math"
+
+	"saltbite/calc/bite"
+)
 
 // Resistivity of wire at 20 C, ohm m. Copper: 58 MS/m, the International
 // Annealed Copper Standard, exact (Debian package units 2.22-2, seen).
@@ -28,15 +32,15 @@ type Wire struct {
 // It grows by 0.4 % a kelvin. Solid wire; a stranded one of the same gauge has
 // the same metal. Clips and their contacts are left out.
 func (w Wire) Resistance() float64 {
-	return held(held(w.Resistivity) * held(w.Length) / w.section())
+	return bite.Held(bite.Held(w.Resistivity) * bite.Held(w.Length) / w.section())
 }
 
 // Drop is the voltage, V, that a current (A) loses in the wire at 20 C.
-func (w Wire) Drop(current float64) float64 { return held(held(current) * w.Resistance()) }
+func (w Wire) Drop(current float64) float64 { return bite.Held(bite.Held(current) * w.Resistance()) }
 
 // Limit is the current, A, that the wire carries at 5 A/mm2 of its section,
 // whatever its metal.
-func (w Wire) Limit() float64 { return held(cautious * w.section()) }
+func (w Wire) Limit() float64 { return bite.Held(cautious * w.section()) }
 
 // section is the wire's cross section, m2.
-func (w Wire) section() float64 { return math.Pi / 4 * held(w.Diameter) * held(w.Diameter) }
+func (w Wire) section() float64 { return math.Pi / 4 * bite.Held(w.Diameter) * bite.Held(w.Diameter) }

@@ -37,7 +37,7 @@ func (r Readings) Elapsed() float64 {
 	if len(r) == 0 {
 		return 0
 	}
-	return held(r.last().Time - r[0].Time)
+	return bite.Held(r.last().Time - r[0].Time)
 }
 
 // Charge is what has flowed, C, by straight lines between the readings (the
@@ -51,7 +51,7 @@ func (r Readings) Charge() float64 {
 	for i := 1; i < len(r); i++ {
 		sum += (r[i].Time - r[i-1].Time) * (r[i].Current/2 + r[i-1].Current/2)
 	}
-	return held(sum)
+	return bite.Held(sum)
 }
 
 // DepthSoFar is the mean depth, m, that a charge (C, of all pieces) has bitten.
@@ -63,7 +63,7 @@ func (r Readings) ReadyIn(target float64) float64 {
 	if len(r) == 0 {
 		return 0
 	}
-	return held((target - r.Charge()) / held(r.last().Current))
+	return bite.Held((target - r.Charge()) / bite.Held(r.last().Current))
 }
 
 // ReadyByTrend is how long after the last reading, s, the charge reaches a
@@ -84,7 +84,7 @@ func (r Readings) ReadyByTrend(target float64) (time float64, ok bool) {
 	if left <= 0 {
 		return 0, true
 	}
-	time = held(2 * left / (current + math.Sqrt(current*current+2*slope*left)))
+	time = bite.Held(2 * left / (current + math.Sqrt(current*current+2*slope*left)))
 	return time, time > 0
 }
 

@@ -15,7 +15,7 @@ type Weighing struct {
 // Loss is what the piece lost, kg. Negative: it got heavier, so it was the
 // cathode.
 func (w Weighing) Loss() float64 {
-	if held(w.Before) == 0 || held(w.After) == 0 {
+	if bite.Held(w.Before) == 0 || bite.Held(w.After) == 0 {
 		return 0
 	}
 	return w.Before - w.After
@@ -41,7 +41,7 @@ func (w Weighing) DepthNow() float64 { return w.Work.Depth(w.Loss() / w.Law.Dens
 func (w Weighing) EfficiencyNow(charge float64) float64 {
 	perfect := w.Law
 	perfect.Efficiency = 1
-	return held(perfect.Charge(w.hung(), w.DepthNow()) / charge)
+	return bite.Held(perfect.Charge(w.hung(), w.DepthNow()) / charge)
 }
 
 // ChargeLeft is what is still to flow, C, through all pieces to a depth (m), at
@@ -53,14 +53,14 @@ func (w Weighing) EfficiencyNow(charge float64) float64 {
 func (w Weighing) ChargeLeft(charge, depth float64) float64 {
 	all := w.hung()
 	now := all.Volume(w.DepthNow())
-	return held(held(charge) * ((all.Volume(depth) - now) / now))
+	return bite.Held(bite.Held(charge) * ((all.Volume(depth) - now) / now))
 }
 
 // TimeLeft is how long, s, a current (A, of all pieces) still takes to a depth
 // (m), at the efficiency measured when so much charge (C) had flowed. Zero,
 // too, where the depth is reached.
 func (w Weighing) TimeLeft(charge, depth, current float64) float64 {
-	return held(w.ChargeLeft(charge, depth) / current)
+	return bite.Held(w.ChargeLeft(charge, depth) / current)
 }
 
 // WeightAt is what the piece weighs, kg, when it is bitten to a depth (m):
@@ -69,16 +69,16 @@ func (w Weighing) TimeLeft(charge, depth, current float64) float64 {
 //
 // over the bare metal that is on the scale. None where it never weighed that much.
 func (w Weighing) WeightAt(depth float64) float64 {
-	gone := held(w.Law.Density * w.Work.Volume(depth))
+	gone := bite.Held(w.Law.Density * w.Work.Volume(depth))
 	if gone == 0 {
 		return 0
 	}
-	return held(w.Before - gone)
+	return bite.Held(w.Before - gone)
 }
 
 // hung is what hangs in the bath, hangers and all.
 func (w Weighing) hung() bite.Work {
 	all := w.Work
-	all.Extra += held(w.Hanger)
+	all.Extra += bite.Held(w.Hanger)
 	return all
 }
