@@ -6,11 +6,15 @@ import (
 	"strings"
 )
 
-// Sizes beyond which no number is read: well within what a float holds, so that
-// a change of unit neither overflows nor loses digits.
+// Sizes beyond which nothing is printed, and far within them those beyond which
+// nothing is read: what was read can be printed in any unit, and a change of
+// unit neither overflows nor loses digits.
 const (
 	largest = 1e300
 	tiniest = 1e-300
+
+	mostRead  = 1e280
+	leastRead = 1e-280
 )
 
 // Read reads a quantity of one of the kinds. bare is the symbol of the unit that
@@ -134,9 +138,9 @@ func bareNumber(x float64, fraction bool, bare string, kinds []Kind) (Quantity, 
 func (u unit) quantity(x float64) (Quantity, *Error) {
 	si := u.to(x)
 	switch {
-	case math.Abs(si) > largest:
+	case math.Abs(si) > mostRead:
 		return Quantity{}, &Error{OutOfSize, "it is too large a number"}
-	case x != 0 && math.Abs(si) < tiniest && u.zero == 0:
+	case x != 0 && math.Abs(si) < leastRead && u.zero == 0:
 		return Quantity{}, &Error{OutOfSize, "it is too small a number"}
 	}
 	return Quantity{si + 0, u.kind, u.symbol}, nil // + 0 makes a plain zero of -0
@@ -212,7 +216,7 @@ func takeCompound(s string, sign float64, kinds []Kind) (Quantity, bool) {
 		}
 		total, last, s = total+u.to(n.value), u, rest
 	}
-	return Quantity{sign*total + 0, first.kind, first.symbol}, total <= largest
+	return Quantity{sign*total + 0, first.kind, first.symbol}, total <= mostRead
 }
 
 // next is the unit of a compound's next number, after one in the unit u.
