@@ -30,7 +30,7 @@ func Print(si float64, kind Kind, unit string) string {
 
 // steady drops what a change of a temperature's zero leaves of a nought.
 func steady(x float64, u *unit) float64 {
-	if u.zero != 0 && math.Abs(x) < 1e-9 {
+	if u.zero != 0 && math.Abs(rounded(x)) < 1e-9 {
 		return 0
 	}
 	return x
