@@ -134,6 +134,7 @@ clear.addEventListener('click', () => {
     change()
   } else {
     undoably(() => sheet.clear())
+    place.scrollTop = 0
   }
 })
 

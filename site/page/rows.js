@@ -73,7 +73,7 @@ function showWord({ name, input, element, word: place }, sheet, reply) {
 function wordAt(name, sheet, { answers, errors, cautions, rows }) {
   const error = errors.find((error) => error.field === name && error.code !== 'missing')
   if (error) return { kind: 'error', text: error.text }
-  for (const [level, word] of [['stop', 'Stop. '], ['warn', 'Take care. '], ['note', '']]) {
+  for (const [level, word] of [['stop', 'Stop. '], ['warn', 'Take care. ']]) {
     const caution = cautions.find((caution) => caution.field === name && caution.level === level)
     if (caution) return { kind: level, text: word + (caution.card || caution.text) }
   }
@@ -81,9 +81,11 @@ function wordAt(name, sheet, { answers, errors, cautions, rows }) {
   if (suggested) return { kind: 'suggested', text: suggested.text }
   const [metal] = rows.metal ?? []
   if (name === 'metal' && metal && !sheet.blank(name)) {
-    return { kind: 'understood', text: [metal.name, metal.composition].filter(Boolean).join(' · ') }
+    const rivals = (rows.metal?.length ?? 0) > 1 ? ' · other readings, see the note' : ''
+    return { kind: 'understood', text: [metal.name, metal.composition].filter(Boolean).join(' · ') + rivals }
   }
-  return undefined
+  const note = cautions.find((caution) => caution.field === name && caution.level === 'note')
+  return note && { kind: 'note', text: note.card || note.text }
 }
 
 /**
