@@ -14,9 +14,6 @@ type Hidden struct {
 	Face   float64 // m2, one side of the piece
 }
 
-// Found is all the hidden metal of one piece, m2.
-func (h Hidden) Found() float64 { return Held(h.OnHanger() + h.OnPiece()) }
-
 // OnHanger is the side of the wetted wire, m2:
 //
 //	pi x diameter x length

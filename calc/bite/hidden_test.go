@@ -17,7 +17,6 @@ func TestHidden(t *testing.T) {
 		{"1 cm of 18 gauge", Hidden{Hanger: wire, Wetted: 10 * mm}.OnHanger(), 0.32 * cm2, 0.01},                               // by hand: pi x 1.0237 mm x 10 mm = 32.2 mm2
 		{"edges", Hidden{Edges: 200 * mm, Sheet: 1 * mm}.OnPiece(), 2 * cm2, 1e-12},                                            // by hand: 200 x 1 mm2
 		{"back", Hidden{Back: 0.05, Face: 24 * cm2}.OnPiece(), 1.2 * cm2, 1e-12},                                               // by hand: 5 % of 24
-		{"all", Hidden{2 * mm, 50 * mm, 200 * mm, 1 * mm, 0.05, 24 * cm2}.Found(), (3.14159265 + 2 + 1.2) * cm2, 1e-8},         // by hand: pi x 2 x 50 mm2, and the two above
 		{"hanger left", HangerLeft(1.02*mm, 0.2*mm), 0.62 * mm, 1e-9},                                                          // by hand: 1.02 - 2 x 0.2
 		{"hanger gone", HangerLeft(0.5*mm, 0.3*mm), -0.1 * mm, 1e-9},                                                           // by hand: 0.5 - 2 x 0.3
 		{"depth if forgotten", Work{Area: 10 * cm2, Extra: 2.5 * cm2, Pieces: 1}.DepthIfForgotten(0.3 * mm), 0.24 * mm, 1e-12}, // by hand: 0.3 x 10 / 12.5

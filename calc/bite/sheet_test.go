@@ -114,7 +114,7 @@ func TestSheetWhereFloatsEnd(t *testing.T) {
 		all := InAll(law.Bites(w, a, []Bite{{b, c}, {c, b}}))
 		for i, got := range []float64{
 			s.Deepest(k), shallow, deep, ThinnestSheet(a, b, k), NarrowestLine(a, b), DeepestForLine(a, b), SpaceBecomes(a, b, c),
-			h.Found(), h.OnHanger(), h.OnPiece(), w.DepthIfForgotten(a), all.Depth, all.Time, all.Current, all.Charge, all.Removed,
+			h.OnHanger(), h.OnPiece(), w.DepthIfForgotten(a), all.Depth, all.Time, all.Current, all.Charge, all.Removed,
 		} {
 			if !(got >= 0 && got <= math.MaxFloat64) {
 				t.Fatalf("answer %d is %g: %+v %+v %+v %+v %g %g %g", i, got, s, k, h, w, a, b, c)

@@ -27,7 +27,7 @@ func (b *bench) workHidden() {
 	wire, wetted := b.amount("hanger"), b.amount("hangerLength")
 	edges, sheet, back := b.amount("bareEdges"), b.amount("sheet"), b.amount("back")
 	h.eaten = b.hangerIsEaten()
-	h.onPiece = sum(number{edges.v * sheet.v, worst(edges, sheet)}, b.onBack(back))
+	h.onPiece = sum(number{bite.Hidden{Edges: edges.v, Sheet: sheet.v}.OnPiece(), worst(edges, sheet)}, b.onBack(back))
 	h.onHanger = number{bite.Hidden{Hanger: wire.v, Wetted: wetted.v}.OnHanger(), worst(wire, wetted)}
 	if !h.eaten {
 		h.onHanger.v = 0
@@ -45,7 +45,7 @@ func (b *bench) onBack(share number) number {
 		return number{}
 	}
 	face := b.face()
-	return number{share.v * face.v, worst(share, face)}
+	return number{bite.Hidden{Back: share.v, Face: face.v}.OnPiece(), worst(share, face)}
 }
 
 // sum adds what is there; it is Bad if a part is, Blank if all are.

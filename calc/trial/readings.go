@@ -32,14 +32,6 @@ func (r Readings) PastMidnight() Readings {
 	return later
 }
 
-// Elapsed is the time from the first reading to the last, s.
-func (r Readings) Elapsed() float64 {
-	if len(r) == 0 {
-		return 0
-	}
-	return bite.Held(r.last().Time - r[0].Time)
-}
-
 // Charge is what has flowed, C, by straight lines between the readings (the
 // trapezium rule):
 //

@@ -160,7 +160,7 @@ func TestWhereFloatsEnd(t *testing.T) {
 		}
 		for i, got := range []float64{
 			w.DepthNow(), w.EfficiencyNow(a), w.ChargeLeft(a, b), w.TimeLeft(a, b, c), w.WeightAt(a),
-			read.Elapsed(), read.Charge(), read.PastMidnight().Charge(), read.ReadyIn(a), byTrend, DepthSoFar(w.Law, w.Work, a),
+			read.Charge(), read.PastMidnight().Charge(), read.ReadyIn(a), byTrend, DepthSoFar(w.Law, w.Work, a),
 		} {
 			if !(got >= 0 && got <= math.MaxFloat64) {
 				t.Fatalf("answer %d is %g: %+v %v %g %g %g", i, got, w, read, a, b, c)
