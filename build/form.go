@@ -82,12 +82,12 @@ func pageHTML(root, version string) ([]byte, error) {
 	if err := everyNameHasWords(); err != nil {
 		return nil, err
 	}
-	form, err := template.ParseFiles(filepath.Join(root, "site", "page", "page.html"))
+	form, err := template.ParseGlob(filepath.Join(root, "site", "page", "*.html"))
 	if err != nil {
 		return nil, err
 	}
 	var html bytes.Buffer
-	err = form.Option("missingkey=error").Execute(&html, page{version, words.Example, parts(), origins()})
+	err = form.Option("missingkey=error").ExecuteTemplate(&html, "page.html", page{version, words.Example, parts(), origins()})
 	return html.Bytes(), err
 }
 

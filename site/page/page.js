@@ -9,6 +9,10 @@ import { load, read, save } from './keep.js'
 import { sayPlainly, showPane } from './pane.js'
 import { showRows } from './rows.js'
 import { given, seek } from './seek.js'
+import { setUpJobs } from './jobs.js'
+import { setUpPaper } from './paper.js'
+import { setUpRunning } from './running.js'
+import { setUpShare } from './share.js'
 import { Sheet } from './sheet.js'
 import { setMetal } from './sources.js'
 
@@ -72,6 +76,7 @@ async function ask() {
     showRows(sheet, reply)
     showPane(sheet, reply)
     setMetal(reply.rows.metal?.[0])
+    for (const hear of hearing) hear(reply)
   }
   asking = false
 }
@@ -82,6 +87,31 @@ function undoably(work) {
   work()
   before = kept
   change()
+}
+
+/**
+ * What the page's other parts may see of it and do to it.
+ *
+ * @typedef {object} Desk
+ * @property {Sheet} sheet
+ * @property {() => Bench | undefined} bench there once the program is ready
+ * @property {() => Reply | undefined} reply the newest
+ * @property {(hear: (reply: Reply) => void) => void} onReply after each reply is shown
+ * @property {() => void} changed to be called after the sheet's fields were written
+ * @property {(work: () => void) => void} undoably does what replaces the job, so that Undo takes it back
+ */
+
+/** @type {((reply: Reply) => void)[]} */
+const hearing = []
+
+/** @type {Desk} */
+const desk = {
+  sheet,
+  bench: () => bench,
+  reply: () => reply,
+  onReply: (hear) => { hearing.push(hear) },
+  changed: change,
+  undoably,
 }
 
 place.addEventListener('submit', (event) => event.preventDefault())
@@ -223,4 +253,5 @@ async function begin() {
   void ask()
 }
 
+for (const setUp of [setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
 void begin()

@@ -1,0 +1,6 @@
+/** What is printed: the bench card and the jar label. */
+
+/** @param {import('./page.js').Desk} desk */
+export function setUpPaper(desk) {
+  void desk
+}
