@@ -24,6 +24,7 @@ import { setMetal } from './sources.js'
 const place = /** @type {HTMLElement} */ (document.getElementById('job'))
 const example = /** @type {HTMLElement} */ (document.getElementById('example'))
 const clear = /** @type {HTMLElement} */ (document.getElementById('clear'))
+const undo = /** @type {HTMLButtonElement} */ (document.getElementById('undo'))
 const sheet = new Sheet(place)
 
 /** @type {Bench | undefined} */
@@ -40,7 +41,7 @@ function change() {
   changed = true
   if (!asking) void ask()
   sheet.showGiven()
-  clear.classList.toggle('undo', before !== undefined)
+  undo.disabled = before === undefined
   keepSoon()
 }
 
@@ -158,14 +159,17 @@ example.addEventListener('click', () => undoably(() => {
 }))
 
 clear.addEventListener('click', () => {
-  if (before) {
-    sheet.restore(before)
-    before = undefined
-    change()
-  } else {
-    undoably(() => sheet.clear())
-    place.scrollTop = 0
-  }
+  if (sheet.empty) return
+  undoably(() => sheet.clear())
+  place.scrollTop = 0
+})
+
+undo.addEventListener('click', () => {
+  if (!before) return
+  sheet.restore(before)
+  before = undefined
+  change()
+  clear.focus()
 })
 
 // Enter moves on to the next field that is not folded away.

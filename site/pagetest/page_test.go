@@ -231,7 +231,7 @@ func emptyFirstVisit(t *testing.T, p *page) {
 func exampleFillsIn(t *testing.T, p *page) {
 	p.click("#example")
 	p.answers("brass", "0.25")
-	p.click("#clear") // which takes the example back
+	p.click("#undo")
 	p.until(`document.getElementById('metal').value === ''`)
 }
 
@@ -239,9 +239,13 @@ func clearingIsTakenBack(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
 	p.click("#clear")
-	p.until(`document.getElementById('metal').value === ''`)
-	p.click("#clear")
+	p.until(`document.getElementById('metal').value === '' && !document.getElementById('undo').disabled`)
+	p.click("#undo")
 	p.answers(copperTime)
+	p.click("#example")
+	p.answers("brass")
+	p.click("#clear") // an example can be cleared as well as taken back
+	p.until(`document.getElementById('metal').value === ''`)
 }
 
 func typedStands(t *testing.T, p *page) {
