@@ -19,6 +19,7 @@ type bundle struct {
 
 var bundles = []bundle{
 	{"site/page/page.js", "page.js", api.FormatESModule},
+	{"site/page/theme.js", "theme.js", api.FormatIIFE},     // runs before anything is painted, as no module does
 	{"site/engine/worker.js", "engine.js", api.FormatIIFE}, // a worker made from a Blob is no module
 	{"site/saltbite.mjs", "saltbite.mjs", api.FormatESModule},
 }

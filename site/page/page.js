@@ -118,7 +118,8 @@ const desk = {
 place.addEventListener('submit', (event) => event.preventDefault())
 
 place.addEventListener('input', (event) => {
-  const control = event.target
+  const control = /** @type {Element} */ (event.target)
+  if (!control.closest('.row')) return // the switch of colours stands on the sheet as well
   before = undefined
   if (control instanceof HTMLInputElement) given(sheet, control.name)
   change()

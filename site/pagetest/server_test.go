@@ -113,6 +113,8 @@ var scripts = map[string]string{
 	"nostorage": `Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('no storage here', 'SecurityError') } })`,
 	"noworker":  `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
 	"nowasm":    `delete window.WebAssembly`,
+	"early": `new MutationObserver((_, watch) => { if (document.body) { watch.disconnect()
+		document.documentElement.dataset.early = document.documentElement.dataset.theme ?? '' } }).observe(document, { childList: true, subtree: true })`,
 	"endable": `{ const Own = Worker, workers = []
 		window.Worker = class extends Own { constructor(url) { super(url); workers.push(this); document.documentElement.dataset.workers = workers.length } }
 		addEventListener('end-worker', () => workers.at(-1).terminate()) }`,
