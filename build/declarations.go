@@ -73,6 +73,8 @@ export interface Answer {
   high?: number
   /** The range in words, where one is known. */
   range?: string
+  /** What the range rests on, where that depends on the bath. */
+  by?: string
 }
 
 export interface Metal {
@@ -107,6 +109,8 @@ export interface Reply {
   /** Names of what was sought and found. */
   found: (keyof Answers)[]
   answers: Answers
+  /** The salt of the bath: as typed, else the metal's own; absent while it is not known. */
+  salt?: string
   rows: { metal: Metal[] }
   cautions: Caution[]
   errors: FieldError[]

@@ -64,7 +64,8 @@ type part struct {
 // control is a field as the form shows it: its words and what the table says.
 type control struct {
 	Name, Form, Default, USUnit, Example string
-	Label, Help, Fill                    string
+	Label, Help, HelpUS                  string
+	Fill, Suggested                      string // what one touch fills in
 	Rare, Sought, Wide                   bool
 	Suggest                              []string
 	Units                                []unit
@@ -154,9 +155,12 @@ var formNames = map[field.Form]string{
 func controlOf(f field.Field) control {
 	said := words.Fields[f.Name]
 	c := control{Name: f.Name, Form: formNames[f.Form], Default: f.Default, USUnit: f.USUnit, Example: f.Example,
-		Label: said.Label, Help: said.Help, Fill: said.Fill, Rare: said.Rare, Sought: said.Sought, Wide: f.Form == field.Series, Suggest: said.Suggest}
+		Label: said.Label, Help: said.Help, HelpUS: said.HelpUS, Fill: said.Fill, Suggested: said.Suggested, Rare: said.Rare, Sought: said.Sought, Wide: f.Form == field.Series, Suggest: said.Suggest}
 	for _, symbol := range f.Units {
 		c.Units = append(c.Units, unit{symbol, words.Unit(symbol)})
+	}
+	if len(c.Units) > 0 && c.Default != "" && !strings.Contains(c.Default, " ") {
+		c.Default += " " + words.Unit(f.Bare) // also where the unit control shows another
 	}
 	for _, value := range f.Choices {
 		c.Choices = append(c.Choices, choice{value, said.Choices[value]})

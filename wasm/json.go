@@ -31,6 +31,7 @@ func replyJSON(r job.Reply) string {
 		w.answer(a)
 	}
 	w.close('}')
+	w.unlessBlank("salt", r.Salt)
 	w.key("rows")
 	w.rows(r)
 	w.array("cautions")
@@ -80,6 +81,7 @@ func (w *writer) answer(a job.Figure) {
 		w.number("high", *a.High)
 	}
 	w.unlessBlank("range", a.Range)
+	w.unlessBlank("by", a.By)
 	w.close('}')
 }
 

@@ -47,6 +47,7 @@ type Salt struct {
 	Formula   string
 	Metal     string  // symbol of the metal it plates and takes up; "" for common salt
 	MolarMass float64 // kg/mol, in this form
+	Usual     float64 // kg/m3: a strength to start from; common practice, no source
 
 	anhydrous  float64 // share of anhydrous salt in this form, by mass
 	crystal    float64 // share of anhydrous salt in the crystals that drop
@@ -63,28 +64,28 @@ var (
 	// called anhydrous.
 	CopperSulfate = &Salt{
 		Name: "copper sulfate crystals", Formula: "CuSO4·5H2O", Metal: "Cu",
-		MolarMass: molarPentahydrate, anhydrous: molarCuSO4 / molarPentahydrate, crystal: molarCuSO4 / molarPentahydrate,
+		MolarMass: molarPentahydrate, Usual: 150, anhydrous: molarCuSO4 / molarPentahydrate, crystal: molarCuSO4 / molarPentahydrate,
 		metal:      weight("Cu") / molarCuSO4,
 		solubility: &copperSulfateSolubility, density: &copperSulfateDensity, conduction: &copperSulfateConductivity,
 		transport: &copperSulfateTransport,
 	}
 	CopperSulfateAnhydrous = &Salt{
 		Name: "anhydrous copper sulfate", Formula: "CuSO4", Metal: "Cu",
-		MolarMass: molarCuSO4, anhydrous: 1, crystal: molarCuSO4 / molarPentahydrate,
+		MolarMass: molarCuSO4, Usual: 100, anhydrous: 1, crystal: molarCuSO4 / molarPentahydrate,
 		metal:      weight("Cu") / molarCuSO4,
 		solubility: &copperSulfateSolubility, density: &copperSulfateDensity, conduction: &copperSulfateConductivity,
 		transport: &copperSulfateTransport,
 	}
 	SilverNitrate = &Salt{
 		Name: "silver nitrate", Formula: "AgNO3", Metal: "Ag",
-		MolarMass: molarAgNO3, anhydrous: 1, crystal: 1,
+		MolarMass: molarAgNO3, Usual: 40, anhydrous: 1, crystal: 1,
 		metal:      weight("Ag") / molarAgNO3,
 		solubility: &silverNitrateSolubility, density: &silverNitrateDensity, conduction: &silverNitrateConductivity,
 		transport: &silverNitrateTransport,
 	}
 	CommonSalt = &Salt{
 		Name: "common salt", Formula: "NaCl",
-		MolarMass: molarNaCl, anhydrous: 1, crystal: 1,
+		MolarMass: molarNaCl, Usual: 100, anhydrous: 1, crystal: 1,
 		solubility: &commonSaltSolubility, density: &commonSaltDensity, conduction: &commonSaltConductivity,
 		transport: &transport{viscosity: &viscosity{}},
 	}

@@ -25,11 +25,15 @@ func Answer(s *field.Set) Reply {
 	b.workSheet()
 	b.workLimits()
 	b.suggest()
+	b.suggestStrength()
 	b.workSupply()
 	b.answerHidden()
 	b.workKeep()
 	b.workCourse()
 	b.warn()
+	if b.salt.salt != nil {
+		b.reply.Salt = b.salt.salt.Name
+	}
 	b.reply.Sentence = b.sentence()
 	b.reply.Answers = b.answers()
 	b.reply.Errors = s.Errors()
@@ -92,7 +96,9 @@ func (b *bench) answers() []Figure {
 			continue
 		}
 		a.Low, a.High = end(fig.low, row), end(fig.high, row)
-		a.Range = b.span(row, fig)
+		if a.Range = b.span(row, fig); a.Range != "" {
+			a.By = b.restsOn(row.Name)
+		}
 		list = append(list, a)
 	}
 	return list
@@ -119,6 +125,15 @@ func (b *bench) span(row field.Answer, fig answered) string {
 		high = fig.si
 	}
 	return b.print(row, low) + " to " + b.print(row, high)
+}
+
+// restsOn says what a range rests on where the bath makes it another than the
+// answer's own words say.
+func (b *bench) restsOn(name string) string {
+	if b.inCommonSalt() && (name == "depth" || name == "time") {
+		return "as copper leaves with one charge or two"
+	}
+	return ""
 }
 
 // print prints a quantity in SI as an answer's row says, in the units asked for.

@@ -83,6 +83,15 @@ func (b *bench) vessel() number {
 	return number{math.Pi / 4 * diameter.v * diameter.v * fill.v, worst(diameter, fill)}
 }
 
+// suggestStrength answers what to start from for someone who has no strength in
+// mind and no salt in hand that makes it.
+func (b *bench) suggestStrength() {
+	blank := b.fields.Value("strength").State == field.Blank && b.amount("saltInHand").state == field.Blank
+	if blank && b.salt.salt != nil && !b.blocked() {
+		b.put("suggestedStrength", b.salt.salt.Usual)
+	}
+}
+
 // handsAgree refuses what is in hand beside a volume that it can't both make.
 func (b *bench) handsAgree() bool {
 	salt, water, strength := b.amount("saltInHand"), b.amount("waterInHand"), b.amount("strength")

@@ -8,6 +8,7 @@ type Reply struct {
 	Found    []string
 	Answers  []Figure // in the order of field.Answers
 	Metals   []MetalRow
+	Salt     string // of the bath: as typed, else the metal's own; "" while it is not known
 	Bites    []BiteRow
 	Cautions []Caution
 	Errors   []field.Error
@@ -22,6 +23,7 @@ type Figure struct {
 	Low   *float64
 	High  *float64
 	Range string // as the page prints Low and High; "" where none is known
+	By    string // what the range rests on, where that depends on the bath
 }
 
 // MetalRow is a reading of what was typed as the metal: the first is the one

@@ -9,7 +9,7 @@ import { load } from './files.js'
 import { Death, NoWorker, startAside, startHere } from './thread.js'
 
 /**
- * @typedef {{value: number, unit: string, text: string, low?: number, high?: number, range?: string}} Answer
+ * @typedef {{value: number, unit: string, text: string, low?: number, high?: number, range?: string, by?: string}} Answer
  * @typedef {{id: string, name: string, composition: string, density: number, family: string, why: string, remark?: string}} MetalRow
  * @typedef {{value: number, unit: string, text: string}} Cell
  * @typedef {{depth: Cell, area: Cell, minutes: Cell, amperes: Cell}} BiteRow
@@ -20,6 +20,7 @@ import { Death, NoWorker, startAside, startHere } from './thread.js'
  * @property {string} sentence
  * @property {string[]} found
  * @property {Record<string, Answer>} answers
+ * @property {string} [salt] of the bath; absent while it is not known
  * @property {{metal: MetalRow[], bites?: BiteRow[]}} rows
  * @property {Caution[]} cautions
  * @property {Mistake[]} errors

@@ -26,9 +26,9 @@ const groups = [...place.querySelectorAll('section')].map((section) => ({
 }))
 
 /** These stand at the row that they are for. */
-const aside = ['suggestedDensity', 'suggestedCurrent', 'suggestedTime']
+const aside = ['suggestedDensity', 'suggestedCurrent', 'suggestedTime', 'suggestedStrength']
 
-const labels = new Map(groups.flatMap(({ figures }) => figures).map(({ name, label }) => [name, label]))
+const byName = new Map(groups.flatMap(({ figures }) => figures).map((figure) => [figure.name, figure]))
 
 /**
  * A figure's label.
@@ -36,7 +36,23 @@ const labels = new Map(groups.flatMap(({ figures }) => figures).map(({ name, lab
  * @param {string} name
  */
 export function labelOf(name) {
-  return labels.get(name) ?? name
+  return byName.get(name)?.label ?? name
+}
+
+/**
+ * An answer's range with what it rests on; blank where there is none.
+ *
+ * @param {string} name
+ * @param {Reply} reply
+ */
+export function rangeOf(name, { answers }) {
+  const { range = '', by = byName.get(name)?.item.dataset.range } = answers[name] ?? {}
+  return range && `${range}, ${by}`
+}
+
+/** Whether an answer has a place among the figures. @param {string} name */
+export function isFigure(name) {
+  return !aside.includes(name)
 }
 
 /**
@@ -47,7 +63,7 @@ export function labelOf(name) {
  * @param {Reply} reply
  */
 function there({ figures }, sheet, { answers, found }) {
-  return figures.map(({ name }) => name).filter((name) => name in answers && !sheet.typedInto(name) && !aside.includes(name))
+  return figures.map(({ name }) => name).filter((name) => name in answers && !sheet.typedInto(name) && isFigure(name))
     .sort((a, b) => Number(found.includes(b)) - Number(found.includes(a)))
 }
 
@@ -101,13 +117,13 @@ function groupOf({ section, figures }, names) {
  * @param {HTMLElement} figure
  * @param {Reply} reply
  */
-function fillFigure(figure, { answers, found, cautions }) {
+function fillFigure(figure, reply) {
+  const { answers, found, cautions } = reply
   const name = figure.dataset.answer ?? ''
-  const { text = '', range = '' } = answers[name] ?? {}
   const level = cautions.find(({ field }) => field === name)?.level ?? ''
   const [, main, word, span] = figure.children
-  put(main, text)
-  put(span, range && `${range}, ${figure.dataset.range}`)
+  put(main, answers[name]?.text ?? '')
+  put(span, rangeOf(name, reply))
   put(word, { stop: 'stop', warn: 'take care', note: '', '': '' }[level])
   figure.classList.toggle('found', found.includes(name))
   mark(figure, 'data-level', level)

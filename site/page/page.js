@@ -7,7 +7,9 @@ import { combobox } from './combobox.js'
 import { showFigures } from './figures.js'
 import { load, read, save } from './keep.js'
 import { sayPlainly, showPane } from './pane.js'
+import { showPrinted } from './printed.js'
 import { showRows } from './rows.js'
+import { showSafety } from './safety.js'
 import { given, seek } from './seek.js'
 import { setUpJobs } from './jobs.js'
 import { setUpPaper } from './paper.js'
@@ -22,6 +24,7 @@ import { setMetal } from './sources.js'
  */
 
 const place = /** @type {HTMLElement} */ (document.getElementById('job'))
+const pane = /** @type {HTMLElement} */ (document.getElementById('answer'))
 const example = /** @type {HTMLElement} */ (document.getElementById('example'))
 const clear = /** @type {HTMLElement} */ (document.getElementById('clear'))
 const undo = /** @type {HTMLButtonElement} */ (document.getElementById('undo'))
@@ -76,7 +79,9 @@ async function ask() {
     reply = await bench.answer(sheet.fields())
     showRows(sheet, reply)
     showPane(sheet, reply)
+    showSafety(reply)
     setMetal(reply.rows.metal?.[0])
+    showPrinted(reply.rows.metal?.[0])
     for (const hear of hearing) hear(reply)
   }
   asking = false
@@ -136,7 +141,8 @@ for (const choice of sheet.switch) {
   })
 }
 
-place.addEventListener('click', (event) => {
+/** A touch that seeks another, or fills in what is suggested. @param {Event} event */
+function press(event) {
   const button = /** @type {Element} */ (event.target).closest('button')
   if (!button) return
   const { seek: wanted, fill, text } = button.dataset
@@ -144,13 +150,16 @@ place.addEventListener('click', (event) => {
     undoably(() => seek(sheet, wanted, reply))
   }
   if (fill && text) {
-    sheet.fill(fill, text)
-    given(sheet, fill)
-    before = undefined
-    change()
-    document.getElementById(fill)?.focus()
+    undoably(() => {
+      sheet.fill(fill, text)
+      given(sheet, fill)
+    })
+    document.getElementById(pane.contains(button) ? 'say' : fill)?.focus()
   }
-})
+}
+
+place.addEventListener('click', press)
+pane.addEventListener('click', press)
 
 example.addEventListener('click', () => undoably(() => {
   sheet.clear()
@@ -185,7 +194,7 @@ place.addEventListener('keydown', (event) => {
 })
 
 // A caution leads to the field that it is about.
-document.getElementById('answer')?.addEventListener('click', (event) => {
+pane.addEventListener('click', (event) => {
   const link = /** @type {Element} */ (event.target).closest('a')
   const input = sheet.rows.get(link?.hash.slice(1) ?? '')?.input
   if (!input) return

@@ -2,8 +2,9 @@
  * The answer's pane: the sentence, the figures behind it, the cautions. The
  * sentence is seen at once and spoken after a pause, not at every key.
  */
-import { make, put, renew } from './element.js'
-import { labelOf, showFigures } from './figures.js'
+import { make, mark, put, renew } from './element.js'
+import { isFigure, labelOf, rangeOf, showFigures } from './figures.js'
+import { suggestion } from './rows.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
@@ -28,6 +29,7 @@ export function showPane(sheet, reply) {
   const sentence = reply.sentence || instead(sheet, reply)
   say(sentence, Object.values(reply.answers).map(({ text }) => text), reply)
   renew(at('likely'), reply.sentence ? likely(reply) : fourth(sheet, reply))
+  showStart(sheet, reply)
   showFigures(sheet, reply)
   showCautions(sheet, reply)
   speakSoon(sentence, reply)
@@ -56,10 +58,12 @@ function instead(sheet, reply) {
   if (stopsOf(reply).length > 0) return ''
   const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))
   if (wrong) return `To look at again: ${wrong}.`
+  const start = suggestion(sheet, answers)?.sentence
+  if (start) return start
   const missing = labels(sheet, errors.filter(({ code }) => code === 'missing'))
   if (missing) return `Still blank: ${missing}.`
   if (found.length > 0) return `${found.map((name) => `${labelOf(name)} ${answers[name]?.text}`).join(', ')}.`
-  return Object.keys(answers).length > 0 ? 'What follows from that stands among the figures.' : 'Nothing to work out yet.'
+  return Object.keys(answers).some(isFigure) ? 'What follows from that stands among the figures.' : 'Nothing to work out yet.'
 }
 
 /**
@@ -86,7 +90,7 @@ function say(text, figures, reply) {
   const key = [...stops.map(({ textContent }) => textContent), text].join(' ')
   if (place.dataset.said === key) return
   place.dataset.said = key
-  place.classList.toggle('quiet', !reply?.found.length && !reply?.sentence)
+  place.classList.toggle('quiet', !reply?.found.length && !reply?.sentence && !reply?.answers.suggestedTime)
   const end = /\. (?=\p{Lu})/u.exec(text)
   const first = stops.length > 0 ? '' : text.slice(0, end ? end.index + 2 : undefined)
   place.replaceChildren(...stops, ...bold(first, figures), make('span', ...bold(text.slice(first.length), figures)))
@@ -138,22 +142,39 @@ function wholeAt(sentence, figure) {
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function fourth(sheet, { errors }) {
+function fourth(sheet, { answers, errors }) {
+  if (suggestion(sheet, answers)?.sentence) return ''
   const open = sheet.empty || errors.some(({ code }) => code === 'missing')
   return open ? 'Any three of depth, time, current and open area make the fourth.' : ''
 }
 
 /**
- * How far the sought one may be off, and when it is ready. In common salt the
- * range is that of the charge with which copper leaves.
+ * How far the sought one may be off, and when it is ready. Beside a stop there
+ * is no room for it, and no use.
  *
  * @param {Reply} reply
  */
-function likely({ found, answers, cautions }) {
-  const ranges = found.map((name) => answers[name]?.range).filter(Boolean).join(', ')
-  const by = cautions.some(({ code }) => code === 'gas') ? 'as the copper leaves with one charge or two' : 'common practice'
-  const ready = answers.readyAt?.text
-  return [ranges && `Likely ${ranges}, ${by}.`, ready && `Ready at ${ready}.`].filter(Boolean).join(' ')
+function likely(reply) {
+  if (stopsOf(reply).length > 0) return ''
+  const ranges = reply.found.map((name) => rangeOf(name, reply)).filter(Boolean).join(', ')
+  const ready = reply.answers.readyAt?.text
+  return [ranges && `Likely ${ranges}.`, ready && `Ready at ${ready}.`].filter(Boolean).join(' ')
+}
+
+/**
+ * Where the sentence is a suggestion, one touch takes it.
+ *
+ * @param {Sheet} sheet
+ * @param {Reply} reply
+ */
+function showStart(sheet, reply) {
+  const start = reply.sentence ? undefined : suggestion(sheet, reply.answers)
+  const there = start !== undefined && at('sentence').textContent === start.sentence
+  const button = at('start-with')
+  button.hidden = !there
+  if (!there) return
+  mark(button, 'data-text', start.density.split(' ')[0])
+  put(button, `Use ${start.density}`)
 }
 
 const grave = { stop: 0, warn: 1, note: 2 }
@@ -173,27 +194,64 @@ function showCautions(sheet, { cautions, errors }) {
   const shown = JSON.stringify(all.map(({ code, level, field }) => [code, level, field]))
   const list = at('cautions')
   if (list.dataset.shown === shown) {
-    for (const [place, { text }] of all.entries()) put(list.children[place].querySelector('p span'), text)
+    for (const [place, caution] of all.entries()) sayCaution(list.children[place], caution)
     return
   }
   const next = /** @type {HTMLElement} */ (list.cloneNode(false))
   next.dataset.shown = shown
   next.append(...all.map((caution) => cautionItem(sheet, caution)))
   list.replaceWith(next)
+  showMore(all.length)
 }
+
+/**
+ * A caution in full, and as the line of it that a narrow page has room for.
+ *
+ * @param {Element} item
+ * @param {Caution} caution
+ */
+function sayCaution(item, { text, card }) {
+  put(item.querySelector('.text'), text)
+  put(item.querySelector('.brief'), card || text)
+}
+
+/** On a narrow page the first caution stands in brief, and a touch unrolls them all. */
+const unroll = at('unroll')
+let cautions = 0
+let unrolled = false
+
+/** @param {number} count */
+function showMore(count) {
+  cautions = count
+  unrolled &&= count > 0
+  showUnrolled()
+}
+
+function showUnrolled() {
+  unroll.hidden = cautions === 0
+  unroll.setAttribute('aria-expanded', String(unrolled))
+  unroll.parentElement?.classList.toggle('unrolled', unrolled)
+  put(unroll.querySelector('.word'), unrolled ? 'close' : cautions > 1 ? `${cautions - 1} more` : 'more')
+}
+
+unroll.addEventListener('click', () => {
+  unrolled = !unrolled
+  showUnrolled()
+})
 
 /**
  * @param {Sheet} sheet
  * @param {Caution} caution
  */
-function cautionItem(sheet, { code, level, field, text }) {
+function cautionItem(sheet, caution) {
+  const { code, level, field } = caution
   const frame = /** @type {HTMLTemplateElement} */ (at('caution'))
   const item = /** @type {HTMLElement} */ (frame.content.cloneNode(true)).firstElementChild
   if (!item) throw new Error('the page has no form for a caution')
   item.setAttribute('data-level', level)
   item.querySelector('use')?.setAttribute('href', `#mark-${level}`)
   put(item.querySelector('strong'), levelWord[level])
-  put(item.querySelector('p span'), text)
+  sayCaution(item, caution)
   const link = /** @type {HTMLAnchorElement} */ (item.querySelector('a'))
   const row = sheet.rows.get(field ?? '')
   if (row) {

@@ -29,6 +29,22 @@ export function showRows(sheet, reply) {
     showFill(row, sheet, reply)
   }
   for (const part of sheet.parts) showGist(part, sheet, reply)
+  requestAnimationFrame(() => markCropped(sheet))
+}
+
+/**
+ * What runs over its row's space is cut, and marked so: it stands there in full
+ * while the row has the focus.
+ *
+ * @param {Sheet} sheet
+ */
+function markCropped(sheet) {
+  const rows = [...sheet.rows.values()].map(({ element, word }) => ({
+    element,
+    cropped: element.dataset.word !== '' && word !== null
+      && word.getBoundingClientRect().bottom > element.getBoundingClientRect().bottom + 1,
+  }))
+  for (const { element, cropped } of rows) element.classList.toggle('cropped', cropped)
 }
 
 /**
@@ -36,14 +52,14 @@ export function showRows(sheet, reply) {
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function showFound({ name, input, element, seek }, sheet, { found, answers, errors }) {
+function showFound({ name, input, element, seek, fill }, sheet, { found, answers, errors }) {
   const isFound = sheet.blank(name) && found.includes(name)
   const missing = errors.some((error) => error.field === name && error.code === 'missing')
   element.classList.toggle('found', isFound)
   element.classList.toggle('needed', missing)
   element.classList.toggle('answered', name in answers)
   if (input instanceof HTMLInputElement) {
-    mark(input, 'placeholder', answers[name]?.text ?? (missing ? 'needed' : input.dataset.default ?? ''))
+    mark(input, 'placeholder', answers[name]?.text ?? (missing && !fill ? 'needed' : input.dataset.default ?? ''))
   }
   put(seek, isFound ? 'found' : 'find')
 }
@@ -82,7 +98,8 @@ function wordAt(name, sheet, { answers, errors, cautions, rows }) {
   const [metal] = rows.metal ?? []
   if (name === 'metal' && metal && !sheet.blank(name)) {
     const rivals = (rows.metal?.length ?? 0) > 1 ? ' · other readings, see the note' : ''
-    return { kind: 'understood', text: [metal.name, metal.composition].filter(Boolean).join(' · ') + rivals }
+    const parts = metal.composition.replace(/ (?=\D)/g, '\u00a0') // a share stays by its element
+    return { kind: 'understood', text: [metal.name, parts].filter(Boolean).join(' · ') + rivals }
   }
   const note = cautions.find((caution) => caution.field === name && caution.level === 'note')
   return note && { kind: 'note', text: note.card || note.text }
@@ -93,12 +110,18 @@ function wordAt(name, sheet, { answers, errors, cautions, rows }) {
  *
  * @param {Sheet} sheet
  * @param {Reply['answers']} answers
- * @returns {{density: string, text: string} | undefined}
+ * @returns {{density: string, text: string, sentence: string} | undefined} the sentence is blank while the time is not known
  */
-function suggestion(sheet, { density, suggestedDensity, suggestedCurrent, suggestedTime }) {
+export function suggestion(sheet, { density, suggestedDensity, suggestedCurrent, suggestedTime }) {
   if (density || !suggestedDensity || !sheet.blank('density') || !sheet.blank('current')) return undefined
+  const start = suggestedDensity.text
   const rest = [suggestedCurrent, suggestedTime].filter(Boolean).map(({ text }) => text).join(' for ')
-  return { density: suggestedDensity.text, text: `suggested: ${suggestedDensity.text}${rest && `, ${rest}`}` }
+  const at = suggestedCurrent ? ` at ${suggestedCurrent.text}` : ''
+  return {
+    density: start,
+    text: `suggested: ${start}${rest && `, ${rest}`}`,
+    sentence: suggestedTime ? `At ${start}, to start with, it takes ${suggestedTime.text}${at}.` : '',
+  }
 }
 
 /**
@@ -109,11 +132,12 @@ function suggestion(sheet, { density, suggestedDensity, suggestedCurrent, sugges
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function showFill({ fill }, sheet, { answers }) {
+function showFill({ name, fill }, sheet, { answers }) {
   if (!fill) return
-  const { density } = suggestion(sheet, answers) ?? {}
-  mark(fill, 'data-text', density?.split(' ')[0] ?? fill.dataset.usual ?? '')
-  put(fill.querySelector('.word'), density ? 'use these' : `use ${fill.dataset.usual}`)
+  const { by = '', usual = '' } = fill.dataset
+  const number = answers[by]?.text.split(' ')[0] ?? usual
+  mark(fill, 'data-text', number)
+  put(fill.querySelector('.word'), name === 'density' && suggestion(sheet, answers) ? 'use these' : `use ${number}`)
 }
 
 /**

@@ -2,7 +2,7 @@
  * The job sheet: its controls by the names of their fields. It knows what
  * was typed and in which unit; it never rewrites what was typed.
  */
-import { withUnit } from './typed.js'
+import { saysUnit, withUnit } from './typed.js'
 
 /**
  * @typedef {object} Row
@@ -29,6 +29,7 @@ import { withUnit } from './typed.js'
 export class Sheet {
   /** @param {HTMLElement} place */
   constructor(place) {
+    this.place = place
     /** @type {Map<string, Row>} */
     this.rows = new Map()
     for (const element of place.querySelectorAll('.row')) {
@@ -72,9 +73,13 @@ export class Sheet {
     return this.rows.get(name)?.input.value.trim() === ''
   }
 
-  /** Shows which rows something stands in. */
+  /** Shows which rows something stands in, which say their own unit, and the units of the helps. */
   showGiven() {
-    for (const { name, element } of this.rows.values()) element.classList.toggle('given', !this.blank(name))
+    this.place.classList.toggle('in-us', this.switch.value === 'us')
+    for (const { name, element, input } of this.rows.values()) {
+      element.classList.toggle('given', !this.blank(name))
+      element.classList.toggle('with-unit', saysUnit(input.value))
+    }
   }
 
   /** Whether something stands in a field; not so of a name that is none. @param {string} name */

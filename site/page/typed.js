@@ -12,14 +12,14 @@
  */
 export function withUnit(text, unit) {
   const typed = text.trim()
-  if (typed === '' || unit === '' || ownUnit(typed)) return typed
+  if (typed === '' || unit === '' || saysUnit(typed)) return typed
   return `${typed} ${unit}`
 }
 
 const exponent = /(?<=\d\s*)e(?=[+−-]?\d)/giu
 const unitSign = /[\p{L}%°'"′″’”:]/u
 
-/** @param {string} text */
-function ownUnit(text) {
+/** Whether a text says its own unit. @param {string} text */
+export function saysUnit(text) {
   return unitSign.test(text.replace(exponent, ''))
 }

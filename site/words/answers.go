@@ -20,6 +20,7 @@ var Answers = map[string]string{
 	"volume":            "Bath in all",
 	"saltFraction":      "Salt by mass",
 	"anhydrousFraction": "Anhydrous by mass",
+	"suggestedStrength": "Suggested strength",
 	"molarity":          "Molarity",
 	"perLitre":          "Per litre of bath",
 	"perLitreWater":     "Per litre of water",

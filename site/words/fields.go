@@ -37,9 +37,12 @@ var Fields = map[string]Field{
 	"bareEdges": {Label: "Bare sheet edge", Rare: true, Help: "its length; the sheet's thickness is typed below"},
 	"back":      {Label: "Bare back", Rare: true, Help: "share of the back that no resist covers"},
 
-	"depth": {Label: "Depth", Sought: true, Help: "print line 0.05 to 0.3 mm, relief 0.1 to 0.3 mm"},
+	"depth": {
+		Label: "Depth", Sought: true,
+		Help: "print line 0.05 to 0.3 mm, relief 0.1 to 0.3 mm", HelpUS: "print line 0.002 to 0.012 in, relief 0.004 to 0.012 in",
+	},
 	"density": {
-		Label: "Current density", Sought: true, Fill: "30",
+		Label: "Current density", Sought: true, Fill: "30", Suggested: "suggestedDensity",
 		Help: "10 to 50 mA/cm² is ordinary",
 	},
 	"current": {Label: "Current", Sought: true, Help: "of all pieces together, instead of the density"},
@@ -67,9 +70,12 @@ var Fields = map[string]Field{
 	"line":  {Label: "Narrowest line", Help: "of resist, which stays as the finest raised line"},
 	"space": {Label: "Narrowest space", Help: "between two strips of resist"},
 
-	"volts":   {Label: "Supply's volts", Help: "an isolated low-voltage supply only"},
-	"amps":    {Label: "Supply's amperes", Help: "the most that it gives"},
-	"gap":     {Label: "Gap", Help: "from the work to the cathode; 60 to 100 mm in a tank"},
+	"volts": {Label: "Supply's volts", Help: "an isolated low-voltage supply only"},
+	"amps":  {Label: "Supply's amperes", Help: "the most that it gives"},
+	"gap": {
+		Label: "Gap",
+		Help:  "from the work to the cathode; 60 to 100 mm in a tank", HelpUS: "from the work to the cathode; 2.5 to 4 in in a tank",
+	},
 	"cathode": {Label: "Cathode", Help: "its area that faces the work; as large as the open area or more"},
 	"position": {
 		Label: "Work is", Rare: true, Help: "how it is placed in the bath",
@@ -90,7 +96,10 @@ var Fields = map[string]Field{
 		Label: "Salt", Help: "blank: the salt of the metal itself",
 		Suggest: []string{"copper sulfate crystals", "anhydrous copper sulfate", "silver nitrate", "common salt"},
 	},
-	"strength":       {Label: "Strength", Help: "usual: copper sulfate 100 to 250, silver nitrate 20 to 60 g/L"},
+	"strength": {
+		Label: "Strength", Suggested: "suggestedStrength",
+		Help: "usual: copper sulfate 100 to 250, silver nitrate 20 to 60 g/L",
+	},
 	"volume":         {Label: "Volume", Help: "of finished bath, or type the vessel below"},
 	"vesselLength":   {Label: "Vessel's length", Rare: true, Help: "inside"},
 	"vesselWidth":    {Label: "Vessel's width", Rare: true, Help: "inside"},

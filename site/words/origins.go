@@ -154,6 +154,8 @@ var Origins = map[string]Origin{
 		"The liquid only. Crystals count with their water."},
 	"anhydrousFraction": {"the share of anhydrous salt at which share × density of the bath is the strength", mixed,
 		"The liquid only. Tables are in this share: 1 g of anhydrous copper sulfate is in 1.564 g of crystals."},
+	"suggestedStrength": {"by the salt: 150 g/L of copper sulfate crystals, 100 of anhydrous copper sulfate, 40 of silver nitrate, 100 of common salt", []string{"usual-strength"},
+		"A start for someone with no strength in mind. No sum stands behind it."},
 	"molarity": {"salt per litre of bath ÷ molar mass", mixed,
 		"The liquid only, at the bath's temperature."},
 	"perLitre": {"density of the bath × share of salt by mass", mixed,

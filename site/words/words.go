@@ -15,13 +15,15 @@ package words
 type Field struct {
 	Label string
 	Help  string
+	// HelpUS stands in its place in US units; "" where it names no unit.
+	HelpUS string
 	// Rare fields fold away behind a line that still shows what was typed.
 	Rare bool
 	// Sought may be asked for: its row has a touch that seeks it.
 	Sought bool
 	// Fill is what one touch writes into the blank field, for those who have
-	// nothing in mind.
-	Fill string
+	// nothing in mind; where the answer Suggested is there, that is written.
+	Fill, Suggested string
 	// Suggest is offered while the field is typed in.
 	Suggest []string
 	// Choices are the labels of the field's choices.

@@ -2,6 +2,7 @@ package words
 
 import (
 	"net/url"
+	"regexp"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -102,11 +103,34 @@ func TestWordsFitTheirSpace(t *testing.T) {
 		if n := utf8.RuneCountInString(f.Label); n > 18 {
 			t.Errorf("label of %s is %d characters long", name, n)
 		}
-		if n := utf8.RuneCountInString(f.Help); n > 70 {
-			t.Errorf("help of %s is %d characters long", name, n)
+		for _, help := range []string{f.Help, f.HelpUS} {
+			if n := utf8.RuneCountInString(help); n > 70 {
+				t.Errorf("help of %s is %d characters long", name, n)
+			}
+			if strings.HasSuffix(help, ".") {
+				t.Errorf("help of %s ends in a full stop", name)
+			}
 		}
-		if strings.HasSuffix(f.Help, ".") {
-			t.Errorf("help of %s ends in a full stop", name)
+	}
+}
+
+// A help that names a unit of one system is no help to who works in the other.
+func TestHelpNamesNoUnitOfTheOtherSystem(t *testing.T) {
+	metric, us := regexp.MustCompile(`\d (mm|cm|kg)\b`), regexp.MustCompile(`\d (in|oz|qt|gal)\b`)
+	for name, f := range Fields {
+		if metric.MatchString(f.Help) && (f.HelpUS == "" || metric.MatchString(f.HelpUS)) {
+			t.Errorf("in US units the help of %s still says %q", name, f.Help)
+		}
+		if us.MatchString(f.Help) || f.HelpUS == f.Help && f.Help != "" {
+			t.Errorf("the helps of %s are %q and %q", name, f.Help, f.HelpUS)
+		}
+	}
+}
+
+func TestWhatIsSuggestedIsAnAnswer(t *testing.T) {
+	for name, f := range Fields {
+		if f.Suggested != "" && Answers[f.Suggested] == "" {
+			t.Errorf("%s is to be filled with %s, which is no answer", name, f.Suggested)
 		}
 	}
 }
