@@ -122,6 +122,35 @@ export interface Hit {
   why: string
 }
 
+/** A path, or a text on its baseline; lengths are in mm of the drawing's frame. The role says what it is; it has no colour. */
+export type Shape =
+  | { role: string; path: string; dash?: true }
+  | { role: string; text: string; x: number; y: number; size: number; anchor: 'start' | 'middle' | 'end'; strong?: true }
+
+export interface Drawing {
+  width: number
+  height: number
+  title: string
+  /** Says the same as the picture. */
+  words: string
+  /** Family of the metal, for its tone. */
+  metal?: 'copper' | 'brass' | 'bronze' | 'nickel silver' | 'silver' | 'other'
+  /** In painting order. */
+  shapes: Shape[]
+}
+
+/** What can't be drawn is absent. */
+export interface Drawings {
+  /** A cut through the sheet at its finest line. */
+  section?: Drawing
+  /** Depth against time. */
+  curve?: Drawing
+  /** The bench card, half a sheet of paper. */
+  card?: Drawing
+  /** A label for the jar of bath. */
+  label?: Drawing
+}
+
 export interface CallOptions {
   /** A call cut short rejects with the signal's reason, and the next call works. */
   signal?: AbortSignal
@@ -133,6 +162,8 @@ export interface Bench {
   answer(fields: Fields, options?: CallOptions): Promise<Reply>
   /** Looks a metal up: best first, [] when nothing is near. */
   find(words: string, options?: CallOptions): Promise<Hit[]>
+  /** Draws all that the fields suffice for. No input makes it throw. */
+  draw(fields: Fields, options?: CallOptions): Promise<Drawings>
   readonly version: string
   close(): void
 }

@@ -6,6 +6,7 @@
  *     const bench = await open()
  *     await bench.answer({ metal: 'sterling', area: '11.6 cm2', depth: '0.25 mm', density: '20 mA/cm2' })
  *     await bench.find('yelow bras')
+ *     await bench.draw({ depth: '0.25 mm', sheet: '18 ga', line: '0.5 mm' })  // shapes in millimetres, with their words
  *     bench.close()
  */
 import { open as openBeside } from './engine/client.js'

@@ -17,6 +17,11 @@ func answer(fields string) string {
 	return replyJSON(job.Answer(field.Read(fields)))
 }
 
+// draw draws a set of fields in its text form.
+func draw(fields string) string {
+	return drawingsJSON(job.Draw(field.Read(fields)))
+}
+
 // find looks a metal up.
 func find(words string) string {
 	return hitsJSON(metal.Find(words))
@@ -42,4 +47,5 @@ func guarded(call func(string) string, fallback func() string) func(string) stri
 }
 
 func faultyAnswer() string { return replyJSON(sentry()) }
+func faultyDraw() string   { return "{}" }
 func faultyFind() string   { return "[]" }

@@ -22,6 +22,9 @@ func open(scope safejs.Value) error {
 	if err := expose(scope, "saltbiteAnswer", guarded(answer, faultyAnswer)); err != nil {
 		return err
 	}
+	if err := expose(scope, "saltbiteDraw", guarded(draw, faultyDraw)); err != nil {
+		return err
+	}
 	if err := expose(scope, "saltbiteFind", guarded(find, faultyFind)); err != nil {
 		return err
 	}

@@ -13,7 +13,10 @@ import (
 
 // Answer works out all that the fields suffice for. It never fails: what is
 // missing or can't be read stands in Errors.
-func Answer(s *field.Set) Reply {
+func Answer(s *field.Set) Reply { return work(s).reply }
+
+// work is the bench with all its answers on it.
+func work(s *field.Set) *bench {
 	b := &bench{fields: s, figures: make(map[string]answered, len(field.Answers))}
 	b.us = s.Value("units").Pick == "us"
 	b.setAside()
@@ -37,7 +40,7 @@ func Answer(s *field.Set) Reply {
 	b.reply.Sentence = b.sentence()
 	b.reply.Answers = b.answers()
 	b.reply.Errors = s.Errors()
-	return b.reply
+	return b
 }
 
 // bench is one answer in the making. The rooms below it are pure; it carries

@@ -25,12 +25,39 @@ import { Death, NoWorker, startAside, startHere } from './thread.js'
  * @property {Caution[]} cautions
  * @property {Mistake[]} errors
  *
+ * @typedef {object} Path A path of a drawing.
+ * @property {string} role
+ * @property {string} path SVG path data, in mm of the frame
+ * @property {true} [dash]
+ *
+ * @typedef {object} Lettering A text of a drawing, on its baseline.
+ * @property {string} role
+ * @property {string} text
+ * @property {number} x
+ * @property {number} y
+ * @property {number} size of the font, in mm
+ * @property {'start' | 'middle' | 'end'} anchor
+ * @property {true} [strong]
+ *
+ * @typedef {Path | Lettering} Shape
+ *
+ * @typedef {object} Drawing
+ * @property {number} width of the frame, in mm
+ * @property {number} height
+ * @property {string} title
+ * @property {string} words which say the same as the picture
+ * @property {string} [metal] the family of the metal
+ * @property {Shape[]} shapes in painting order
+ *
+ * @typedef {{section?: Drawing, curve?: Drawing, card?: Drawing, label?: Drawing}} Drawings
+ *
  * @typedef {{id: string, name: string, why: string}} Hit
  * @typedef {{signal?: AbortSignal, progress?: (share: number) => void}} Options
  *
  * @typedef {object} Bench
  * @property {(fields: unknown, options?: Options) => Promise<Reply>} answer
  * @property {(text: unknown, options?: Options) => Promise<Hit[]>} find
+ * @property {(fields: unknown, options?: Options) => Promise<Drawings>} draw
  * @property {string} version
  * @property {() => void} close
  *
@@ -53,6 +80,8 @@ export async function open(base) {
       read(await keeper.call('answer', textOf(fields)), faulty)),
     find: (text, options) => within(options, async () =>
       read(await keeper.call('find', valueText(() => text)), () => [])),
+    draw: (fields, options) => within(options, async () =>
+      read(await keeper.call('draw', textOf(fields)), () => ({}))),
     version,
     close: () => keeper.close(),
   }

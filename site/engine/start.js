@@ -5,7 +5,7 @@
 import { installGo } from 'go:wasm_exec'
 
 /**
- * @typedef {'answer' | 'find'} Call
+ * @typedef {'answer' | 'find' | 'draw'} Call
  *
  * @typedef {object} Program
  * @property {string} version
@@ -25,9 +25,13 @@ const lent = /** @type {const} */ ([
  * @typedef {object} Scope What the Go program puts on its scope.
  * @property {(text: string) => unknown} [saltbiteAnswer]
  * @property {(text: string) => unknown} [saltbiteFind]
+ * @property {(text: string) => unknown} [saltbiteDraw]
  * @property {string} [saltbiteVersion]
  * @property {() => void} [saltbiteReady]
  */
+
+/** @type {Record<Call, 'saltbiteAnswer' | 'saltbiteFind' | 'saltbiteDraw'>} */
+const names = { answer: 'saltbiteAnswer', find: 'saltbiteFind', draw: 'saltbiteDraw' }
 
 /**
  * @param {WebAssembly.Module} module
@@ -45,7 +49,7 @@ export async function start(module) {
   await Promise.race([ready, ended.then(() => { throw new Error('the program ended before it was ready') })])
   return {
     version: scope.saltbiteVersion ?? '',
-    call: (call, text) => run(call === 'find' ? scope.saltbiteFind : scope.saltbiteAnswer, text),
+    call: (call, text) => run(scope[names[call]], text),
     ended,
   }
 }

@@ -1,0 +1,51 @@
+package drawing
+
+import (
+	"math"
+	"strconv"
+
+	"saltbite/calc/quantity"
+)
+
+// nice is the largest of 1, 2 and 5 times a power of ten that is not more than x.
+func nice(x float64) float64 {
+	power := math.Pow(10, math.Floor(math.Log10(x)))
+	for _, step := range []float64{5, 2} {
+		if step*power <= x*(1+1e-9) {
+			return step * power
+		}
+	}
+	return power
+}
+
+// niceAbove is the smallest of them that is not less than x.
+func niceAbove(x float64) float64 {
+	n := nice(x)
+	if n >= x*(1-1e-9) {
+		return n
+	}
+	return nice(2.6 * n) // 1 to 2, 2 to 5, 5 to 10
+}
+
+// lengthUnit is the unit that lengths are drawn in.
+func lengthUnit(us bool) string {
+	if us {
+		return "in"
+	}
+	return "mm"
+}
+
+// plain writes a round number as short as it can be.
+func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// scaleBar draws a bar of a round length from x, at most so long, at so many
+// mm of drawing to the metre, its text behind it; it returns where that ends.
+func (d *Drawing) scaleBar(x, y, most, perMetre float64, us bool) (length Size, end float64) {
+	unit := lengthUnit(us)
+	round := nice(quantity.In(most/perMetre, unit))
+	length = Size{quantity.Of(round, unit), plain(round) + " " + unit}
+	to := x + length.SI*perMetre
+	d.add(Scale, path{}.move(x, y-1).line(x, y+1).move(x, y).line(to, y).move(to, y-1).line(to, y+1))
+	d.write(Word, length.Text, to+1.5, y+1.5, wordSize, Start)
+	return length, to + 1.5 + widthOf(length.Text, wordSize, false)
+}

@@ -1,0 +1,494 @@
+package drawing
+
+import "math"
+
+// Section is the sheet cut through its narrowest line.
+type Section struct {
+	Metal    string // its family
+	US       bool
+	Depth    Size
+	Why      string // whose depth it is: "as asked for"
+	Undercut float64
+	SideBite Size // how far the bite runs under the resist
+	Sides    int  // how many faces are bitten
+
+	Sheet, Left Size
+	Least       Size // what is to be kept of the sheet
+	Line, Space Size // as typed
+	LineLeft    Size
+	SpaceGets   Size // what the space becomes
+}
+
+// The frame, mm, and what stands where in it.
+const (
+	frameWidth, frameHeight = 100, 50
+	wordSize                = 4.2 // of the smallest text
+	rowHeight               = 4.7
+
+	sheetLeft, sheetRight = 3, 65
+	faceY, backY          = 18, 40 // the most room for the sheet
+	resistHigh            = 1.6
+	bathBottom            = 43.5
+	scaleY                = 46.7
+	chainX                = 68.3 // of the dimensions beside the sheet
+	columnX               = 71.5 // of their words
+	columnRight           = 99
+	leastBlock            = 4   // of resist at each end
+	leastBite             = 3.5 // of a depth, so that it can be seen
+	cutBite               = 7   // of a depth where the sheet is cut short
+	cutUnder              = 5   // of metal under it, and at the back
+	cutGap                = 2
+	mostLines             = 5
+)
+
+// drawn is a section laid out: a cut, and where its metres go.
+type drawn struct {
+	Section
+	cut
+	strips    []opening // of resist: lines and both ends
+	across    float64   // mm of drawing to a metre of width
+	down      float64   // and of depth
+	back      float64   // y of the back; of the broken edge where no sheet is known
+	short     bool      // the sheet's middle is left out
+	named     int       // the line that is dimensioned; the space is the one before it
+	drawing   Drawing
+	stretched float64 // how many times depths are larger than widths
+}
+
+// Draw draws the section. There is none without a depth.
+func (s Section) Draw() (Drawing, bool) {
+	if !s.Depth.Known() || !(s.Depth.SI > 0) {
+		return Drawing{}, false
+	}
+	d := &drawn{Section: s}
+	d.measure()
+	d.drawing = Drawing{Width: frameWidth, Height: frameHeight, Title: "A cut through the sheet", Metal: s.Metal}
+	d.drawing.add(Bath, rectangle(0, 0, frameWidth, bathBottom))
+	d.paintSheet()
+	d.paintResist()
+	d.paintLeast()
+	d.dimensions()
+	d.headings()
+	d.scale()
+	d.drawing.Words = d.words()
+	return d.drawing, true
+}
+
+// through says whether the bite goes through the sheet.
+func (d *drawn) through() bool {
+	return d.Sheet.Known() && d.Depth.SI*float64(d.Sides) >= d.Sheet.SI
+}
+
+// measure chooses the widths that are drawn and the scale.
+func (d *drawn) measure() {
+	d.depth, d.undercut = d.Depth.SI, d.Undercut
+	d.floor = d.depth
+	if d.through() {
+		d.floor = d.Sheet.SI / float64(d.Sides)
+	}
+	line, space := d.widths()
+	d.chooseScale(line + 2*space + 2*d.reach(0))
+	n := 1
+	for ; n+2 <= mostLines && d.across*(float64(n+2)*line+float64(n+3)*space+2*d.reach(0)) <= sheetRight-sheetLeft-2*leastBlock; n += 2 {
+	}
+	d.place(n, line, space)
+}
+
+// widths are the line's and the space's, or such as show the bite well.
+func (d *drawn) widths() (line, space float64) {
+	line, space = d.Line.SI, d.Space.SI
+	if !d.Line.Known() {
+		line = 2*d.reach(0) + 4*d.floor
+	}
+	if !d.Space.Known() {
+		space = 4 * d.floor
+	}
+	return line, space
+}
+
+// chooseScale makes width and depth go by one scale if the bite can then be
+// seen: with the whole sheet, or else with its middle left out. Where it can't,
+// depths are drawn larger by a round number.
+func (d *drawn) chooseScale(width float64) {
+	fit := (sheetRight - sheetLeft - 2*leastBlock) / width
+	whole := fit
+	if d.Sheet.Known() {
+		whole = math.Min(fit, (backY-faceY)/d.Sheet.SI)
+	}
+	least := leastBite / d.floor
+	d.across, d.down, d.stretched = fit, 0, 1
+	switch room := cutBite / d.floor; {
+	case d.Sheet.Known() && whole >= least:
+		d.across = whole
+	case math.Min(fit, room) >= least:
+		d.across = math.Min(fit, room)
+	default:
+		d.stretched = niceAbove(least / fit)
+	}
+	d.down = d.across * d.stretched
+	d.back = backY
+	if high := d.Sheet.SI * d.down; d.Sheet.Known() && high <= backY-faceY+1e-9 {
+		d.back = faceY + high
+	} else {
+		d.short = d.Sheet.Known()
+	}
+}
+
+// place sets the lines side by side about the middle of the sheet.
+func (d *drawn) place(lines int, line, space float64) {
+	half := (sheetRight - sheetLeft) / 2 / d.across
+	d.left, d.right = -half, half
+	d.named = (lines + 1) / 2
+	at := -(float64(lines)*line + float64(lines+1)*space) / 2
+	edge := -half
+	for range lines + 1 {
+		d.strips = append(d.strips, opening{edge, at})
+		d.spaces = append(d.spaces, opening{at, at + space})
+		edge = at + space
+		at = edge + line
+	}
+	d.strips = append(d.strips, opening{edge, half})
+}
+
+func (d *drawn) x(metres float64) float64 { return (sheetLeft+sheetRight)/2.0 + metres*d.across }
+
+// y is where a depth under the face is drawn; mirrored, over the back.
+func (d *drawn) y(metres float64, mirrored bool) float64 {
+	if mirrored {
+		return d.back - metres*d.down
+	}
+	return faceY + metres*d.down
+}
+
+// follow draws along the nodes of a face: forward from the left, or the
+// mirrored face backward from the right.
+func (d *drawn) follow(p path, nodes []node, mirrored bool) path {
+	arc := false
+	for i := range nodes {
+		n := nodes[i]
+		if mirrored {
+			n = nodes[len(nodes)-1-i]
+		}
+		x, y := d.x(n.x), d.y(n.y, mirrored)
+		curved := n.arc
+		if mirrored {
+			curved, arc = arc, n.arc
+		}
+		switch {
+		case len(p) == 0:
+			p = p.move(x, y)
+		case curved && i > 0:
+			p = p.arc(d.undercut*d.depth*d.across, d.depth*d.down, x, y)
+		default:
+			p = p.line(x, y)
+		}
+	}
+	return p
+}
+
+// paintSheet draws what was bitten away and what stays.
+func (d *drawn) paintSheet() {
+	face := d.top()
+	for _, bite := range bitten(face) {
+		d.drawing.add(Gone, d.follow(nil, bite, false).close())
+		if d.Sides == 2 && d.Sheet.Known() {
+			d.drawing.add(Gone, d.follow(nil, bite, true).close())
+		}
+	}
+	if !d.through() {
+		d.paintBody(face)
+		return
+	}
+	for _, body := range bodies(face, d.floor) {
+		d.drawing.add(Metal, d.under(d.follow(nil, body, false), body).close())
+	}
+}
+
+// paintBody draws a sheet that holds together, in one piece or cut short.
+func (d *drawn) paintBody(face []node) {
+	upper := d.follow(nil, face, false)
+	switch {
+	case !d.Sheet.Known():
+		d.drawing.add(Metal, broken(upper, sheetRight, sheetLeft, d.back).close())
+	case d.short:
+		d.drawing.add(Metal, broken(upper, sheetRight, sheetLeft, d.breakY()).close())
+		d.drawing.add(Metal, d.under(broken(nil, sheetLeft, sheetRight, d.breakY()+cutGap), face).close())
+	default:
+		d.drawing.add(Metal, d.under(upper, face).close())
+	}
+}
+
+// breakY is where a sheet that is cut short breaks off.
+func (d *drawn) breakY() float64 {
+	if d.Sides == 2 {
+		return (faceY+backY)/2 - cutGap/2
+	}
+	return backY - cutUnder - cutGap
+}
+
+// under goes on along the back of what was followed along its face: back to
+// the left, bitten too or straight.
+func (d *drawn) under(p path, body []node) path {
+	if d.Sides == 2 {
+		return d.follow(p, body, true)
+	}
+	return p.line(d.x(body[len(body)-1].x), d.back).line(d.x(body[0].x), d.back)
+}
+
+// broken is an edge in the way that drawings break off, from x to x.
+func broken(p path, from, to, y float64) path {
+	const teeth, high = 12, 0.7
+	for i := range teeth + 1 {
+		x, up := from+(to-from)*float64(i)/teeth, high*float64(i%2)
+		if len(p) == 0 {
+			p = p.move(x, y-up)
+			continue
+		}
+		p = p.line(x, y-up)
+	}
+	return p
+}
+
+// standing says whether the line that is drawn keeps some of its top.
+func (d *drawn) standing() bool {
+	line := d.strips[d.named]
+	return line.right-line.left > 2*d.reach(0)
+}
+
+// paintResist draws the strips, those with no metal left under them as lost.
+func (d *drawn) paintResist() {
+	for i, s := range d.strips {
+		role := Resist
+		if i > 0 && i < len(d.strips)-1 && !d.standing() {
+			role = Lost
+		}
+		d.drawing.add(role, rectangle(d.x(s.left), faceY-resistHigh, d.x(s.right), faceY))
+		if d.Sides == 2 && d.Sheet.Known() {
+			d.drawing.add(role, rectangle(d.x(s.left), d.back, d.x(s.right), d.back+resistHigh))
+		}
+	}
+}
+
+// leastY is the level to which may be bitten from the face, if it is drawn.
+func (d *drawn) leastY() (y float64, ok bool) {
+	if !d.Sheet.Known() || !d.Least.Known() || !(d.Least.SI < d.Sheet.SI) {
+		return 0, false
+	}
+	y = d.y((d.Sheet.SI-d.Least.SI)/float64(d.Sides), false)
+	if d.short {
+		return y, y < d.breakY()-2
+	}
+	return y, y <= d.back
+}
+
+func (d *drawn) paintLeast() {
+	y, ok := d.leastY()
+	if !ok {
+		return
+	}
+	d.drawing.dash(Keep, segment(sheetLeft, y, chainX+1.4, y))
+	if d.Sides == 2 {
+		d.drawing.dash(Keep, segment(sheetLeft, faceY+d.back-y, chainX+1.4, faceY+d.back-y))
+	}
+}
+
+// note is a word and a figure with the height of what they are about.
+type note struct {
+	word, figure string
+	at           float64
+}
+
+// dimensions draws the chain of depths beside the sheet, its words in rows of
+// their own with leaders, so that they never meet however thin a depth is.
+func (d *drawn) dimensions() {
+	floorY := d.y(d.floor, false)
+	notes := []note{{"bite", d.Depth.Text, (faceY + floorY) / 2}}
+	chain := path{}.move(chainX-1, faceY).line(chainX+1, faceY).move(chainX, faceY).line(chainX, floorY).move(chainX-1, floorY).line(chainX+1, floorY)
+	switch bottom := d.bottomY(); {
+	case d.through():
+		notes = []note{{"bite", d.Depth.Text, (faceY + floorY) / 2}, {"bitten", "through", d.back - 0.5}}
+	case d.Left.Known():
+		chain = chain.move(chainX, floorY).line(chainX, bottom).move(chainX-1, bottom).line(chainX+1, bottom)
+		notes = append(notes, note{"left", d.Left.Text, (floorY + bottom) / 2})
+	}
+	if y, ok := d.leastY(); ok {
+		keep := note{"least to keep", d.Least.Text, y}
+		at := len(notes)
+		for at > 0 && notes[at-1].at > y {
+			at--
+		}
+		notes = append(notes[:at], append([]note{keep}, notes[at:]...)...)
+	}
+	d.drawing.add(Dimension, chain)
+	d.column(notes)
+}
+
+// bottomY is the lower end of what is left: the back, or the floor of its bite.
+func (d *drawn) bottomY() float64 {
+	if d.Sides == 2 {
+		return d.y(d.floor, true)
+	}
+	return d.back
+}
+
+// column writes the notes beside the chain, from the top.
+func (d *drawn) column(notes []note) {
+	const top, step = 13.2, 2*rowHeight + 1.1
+	for i, n := range notes {
+		y := top + float64(i)*step
+		end := chainX + 0.3
+		if n.word == "least to keep" {
+			end = chainX + 1.4
+		}
+		d.drawing.add(Leader, segment(end, n.at, columnX-0.6, y+1))
+		d.pair(n.word, n.figure, columnX, y, columnRight-columnX)
+	}
+}
+
+// pair writes a word with its figure under it.
+func (d *drawn) pair(word, figure string, x, y, room float64) {
+	d.drawing.write(Word, word, x, y, wordSize, Start)
+	d.drawing.write(Figure, figure, x, y+rowHeight, wordSize, Start)
+	d.drawing.bold(room)
+}
+
+// headings names the resist, the line and the space over the sheet, and
+// dimensions what they keep and become.
+func (d *drawn) headings() {
+	const y, markY, middle, right = 4.8, 14.8, 31, 36
+	end := d.strips[len(d.strips)-1]
+	d.drawing.write(Word, "resist", columnX, y, wordSize, Start)
+	d.drawing.add(Leader, segment(columnX-0.6, y-1, d.x(end.right)-2, faceY-resistHigh))
+	line, before := d.strips[d.named], d.spaces[d.named-1]
+	if d.Line.Known() {
+		word, figure := "line keeps", d.LineLeft.Text
+		if !d.standing() || !d.LineLeft.Known() {
+			word, figure = "finest line", "gone"
+		}
+		d.pair(word, figure, right, y, sheetRight-right)
+		d.span(line.left+d.reach(0), line.right-d.reach(0), (line.left+line.right)/2, markY, right+1)
+	}
+	if d.Space.Known() && d.SpaceGets.Known() && d.standing() {
+		d.pair("space becomes", d.SpaceGets.Text, sheetLeft, y, middle-sheetLeft)
+		d.span(before.left-d.reach(0), before.right+d.reach(0), (before.left+before.right)/2, markY, middle-4)
+	}
+}
+
+// span marks a width over the resist with a leader to its word, or, where
+// there is no width any more, its middle.
+func (d *drawn) span(from, to, middle, y, word float64) {
+	const ends, underRows = 0.9, 11
+	if from < to {
+		d.drawing.add(Dimension, path{}.move(d.x(from), y-ends).line(d.x(from), y+ends).move(d.x(from), y).line(d.x(to), y).
+			move(d.x(to), y-ends).line(d.x(to), y+ends))
+	} else {
+		y = faceY - resistHigh
+	}
+	d.drawing.add(Leader, segment(d.x(middle), y, word, underRows))
+}
+
+// scale draws the scale bar, and says beside it what does not go by it.
+func (d *drawn) scale() {
+	_, end := d.drawing.scaleBar(sheetLeft, scaleY, 18, d.across, d.US)
+	said := ""
+	switch {
+	case d.stretched > 1 && d.short:
+		said = "depth drawn " + plain(d.stretched) + "×, cut short"
+	case d.stretched > 1:
+		said = "depth drawn " + plain(d.stretched) + "×"
+	case d.short:
+		said = "sheet cut short"
+	}
+	if said != "" {
+		d.drawing.write(Word, said, math.Max(end+3, columnX-30), scaleY+1.5, wordSize, Start)
+	}
+}
+
+// words says all that the section shows.
+func (d *drawn) words() string {
+	return sentences(
+		"A cut through the sheet, across its finest line.",
+		"The bite is "+d.Depth.Text+" deep, "+d.Why+d.onSides()+".",
+		d.sheetWords(),
+		d.underWords(),
+		d.lineWords(),
+		d.spaceWords(),
+		d.assumedWords(),
+		d.scaleWords(),
+	)
+}
+
+func (d *drawn) onSides() string {
+	if d.Sides == 2 {
+		return ", on both sides"
+	}
+	return ""
+}
+
+func (d *drawn) sheetWords() string {
+	switch {
+	case !d.Sheet.Known():
+		return "The sheet's thickness is not given, so it is drawn with a broken edge."
+	case d.through():
+		return "It goes through the sheet of " + d.Sheet.Text + "."
+	case !d.Left.Known():
+		return "The sheet is " + d.Sheet.Text + "."
+	}
+	said := d.Left.Text + " is left of the sheet of " + d.Sheet.Text
+	if !d.Least.Known() {
+		return said + "."
+	}
+	if d.Left.SI < d.Least.SI*(1-1e-9) {
+		return said + ", less than the " + d.Least.Text + " to keep."
+	}
+	return said + ", and " + d.Least.Text + " is to be kept."
+}
+
+func (d *drawn) underWords() string {
+	if !d.SideBite.Known() {
+		return "It does not run under the resist."
+	}
+	return "It runs " + d.SideBite.Text + " under the resist on each side."
+}
+
+func (d *drawn) lineWords() string {
+	switch {
+	case !d.Line.Known():
+		return ""
+	case !d.standing():
+		return "The finest line, under " + d.Line.Text + " of resist, is gone, and what it parted runs together under it."
+	case !d.LineLeft.Known():
+		return "The finest line is under " + d.Line.Text + " of resist."
+	}
+	return "The finest line keeps " + d.LineLeft.Text + " at its top, under " + d.Line.Text + " of resist."
+}
+
+func (d *drawn) spaceWords() string {
+	if !d.Space.Known() || !d.SpaceGets.Known() || !d.standing() {
+		return ""
+	}
+	return "The narrowest space, " + d.Space.Text + " in the resist, becomes " + d.SpaceGets.Text + "."
+}
+
+func (d *drawn) assumedWords() string {
+	switch {
+	case !d.Line.Known() && !d.Space.Known():
+		return "The widths of line and space are not given: those drawn are examples."
+	case !d.Line.Known():
+		return "The line's width is not given: the one drawn is an example."
+	case !d.Space.Known():
+		return "The space's width is not given: the one drawn is an example."
+	}
+	return ""
+}
+
+func (d *drawn) scaleWords() string {
+	said := "Widths and depths are drawn to one scale."
+	if d.stretched > 1 {
+		said = "Depths are drawn " + plain(d.stretched) + " times as large as widths."
+	}
+	if d.short {
+		said += " The middle of the sheet's thickness is left out."
+	}
+	return said
+}

@@ -1,0 +1,59 @@
+package drawing
+
+// Advance widths in hundredths of the font's size, of the characters from the
+// blank to the tilde: of each the widest of DejaVu Sans (measured from the
+// font's table) and Arial, Helvetica and Liberation Sans (which agree; from
+// memory), so that what fits by this table fits in whatever face a device has.
+var (
+	plainWidths = [...]uint8{
+		32, 41, 46, 84, 64, 96, 78, 28, 40, 40, 50, 84, 32, 37, 32, 34,
+		64, 64, 64, 64, 64, 64, 64, 64, 64, 64, 34, 34, 84, 84, 84, 56,
+		102, 69, 69, 73, 78, 67, 62, 78, 76, 30, 50, 67, 56, 87, 75, 79,
+		67, 79, 73, 67, 62, 74, 69, 99, 69, 67, 69, 40, 34, 40, 84, 56,
+		50, 62, 64, 55, 64, 62, 36, 64, 64, 28, 28, 58, 28, 98, 64, 62,
+		64, 64, 42, 53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84,
+	}
+	strongWidths = [...]uint8{
+		35, 46, 53, 84, 70, 101, 88, 31, 46, 46, 53, 84, 38, 42, 38, 37,
+		70, 70, 70, 70, 70, 70, 70, 70, 70, 70, 40, 40, 84, 84, 84, 61,
+		100, 78, 77, 74, 84, 69, 69, 83, 84, 38, 56, 78, 64, 100, 84, 86,
+		74, 86, 78, 73, 69, 82, 78, 111, 78, 73, 73, 46, 37, 46, 84, 56,
+		50, 68, 72, 60, 72, 68, 44, 72, 72, 35, 35, 67, 35, 105, 72, 69,
+		72, 72, 50, 60, 48, 72, 66, 93, 65, 66, 59, 72, 37, 72, 84,
+	}
+)
+
+// Widths of what is not in the tables: the usual signs, letters with accents
+// and the like, and what is as wide as it is high (em, memory).
+var signWidths = map[rune]float64{'°': 0.5, '²': 0.44, '³': 0.44, '·': 0.38, '–': 0.5, '“': 0.52, '”': 0.52, '’': 0.38}
+
+const (
+	letterWidth = 1.05
+	squareWidth = 1.4
+	firstSquare = '\u1100' // Hangul, and most that follows
+)
+
+// widthOf is how wide a text may be in any face, in the unit of size.
+func widthOf(text string, size float64, strong bool) float64 {
+	var em float64
+	for _, r := range text {
+		em += widthOfRune(r, strong)
+	}
+	return em * size
+}
+
+func widthOfRune(r rune, strong bool) float64 {
+	if ' ' <= r && r <= '~' {
+		if strong {
+			return float64(strongWidths[r-' ']) / 100
+		}
+		return float64(plainWidths[r-' ']) / 100
+	}
+	if w, ok := signWidths[r]; ok {
+		return w
+	}
+	if r < firstSquare {
+		return letterWidth
+	}
+	return squareWidth
+}
