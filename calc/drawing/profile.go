@@ -91,6 +91,17 @@ func bodies(face []node, floor float64) [][]node {
 	return append(all, face[from:])
 }
 
+// held says whether a part of a bitten-through sheet still reaches its resist;
+// what does not falls out.
+func held(body []node) bool {
+	for _, n := range body {
+		if n.y == 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // bitten parts the face into the bites: each from where it leaves the face to
 // where it comes up again, lost lines between.
 func bitten(face []node) [][]node {

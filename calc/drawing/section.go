@@ -1,6 +1,9 @@
 package drawing
 
-import "math"
+import (
+	"math"
+	"strings"
+)
 
 // Section is the sheet cut through its narrowest line.
 type Section struct {
@@ -19,24 +22,22 @@ type Section struct {
 	SpaceGets   Size // what the space becomes
 }
 
-// The frame, mm, and what stands where in it.
+// What stands where in the frame, mm.
 const (
-	frameWidth, frameHeight = 100, 50
-	wordSize                = 4.2 // of the smallest text
-	rowHeight               = 4.7
-
 	sheetLeft, sheetRight = 3, 65
 	faceY, backY          = 18, 40 // the most room for the sheet
 	resistHigh            = 1.6
 	bathBottom            = 43.5
 	scaleY                = 46.7
 	chainX                = 68.3 // of the dimensions beside the sheet
+	keepOver              = 1.4  // how far the level to keep goes past them
 	columnX               = 71.5 // of their words
 	columnRight           = 99
-	leastBlock            = 4   // of resist at each end
-	leastBite             = 3.5 // of a depth, so that it can be seen
-	cutBite               = 7   // of a depth where the sheet is cut short
-	cutUnder              = 5   // of metal under it, and at the back
+	sectionColumn         = 12.6 // where the first of them may stand
+	leastBlock            = 4    // of resist at each end
+	leastBite             = 3.5  // of a depth, so that it can be seen
+	cutBite               = 7    // of a depth where the sheet is cut short
+	cutUnder              = 5    // of metal under it, and at the back
 	cutGap                = 2
 	mostLines             = 5
 )
@@ -88,20 +89,21 @@ func (d *drawn) measure() {
 	}
 	line, space := d.widths()
 	d.chooseScale(line + 2*space + 2*d.reach(0))
-	n := 1
-	for ; n+2 <= mostLines && d.across*(float64(n+2)*line+float64(n+3)*space+2*d.reach(0)) <= sheetRight-sheetLeft-2*leastBlock; n += 2 {
+	lines := 1
+	for lines < mostLines && d.across*(float64(lines+1)*(line+space)+space+2*d.reach(0)) <= sheetRight-sheetLeft-2*leastBlock {
+		lines++
 	}
-	d.place(n, line, space)
+	d.place(lines, line, space)
 }
 
 // widths are the line's and the space's, or such as show the bite well.
 func (d *drawn) widths() (line, space float64) {
 	line, space = d.Line.SI, d.Space.SI
 	if !d.Line.Known() {
-		line = 2*d.reach(0) + 4*d.floor
+		line = 2*d.reach(0) + 2.5*d.floor
 	}
 	if !d.Space.Known() {
-		space = 4 * d.floor
+		space = 3 * d.floor
 	}
 	return line, space
 }
@@ -200,6 +202,9 @@ func (d *drawn) paintSheet() {
 		return
 	}
 	for _, body := range bodies(face, d.floor) {
+		if !held(body) {
+			continue
+		}
 		d.drawing.add(Metal, d.under(d.follow(nil, body, false), body).close())
 	}
 }
@@ -286,16 +291,10 @@ func (d *drawn) paintLeast() {
 	if !ok {
 		return
 	}
-	d.drawing.dash(Keep, segment(sheetLeft, y, chainX+1.4, y))
+	d.drawing.dash(Keep, segment(sheetLeft, y, chainX+keepOver, y))
 	if d.Sides == 2 {
-		d.drawing.dash(Keep, segment(sheetLeft, faceY+d.back-y, chainX+1.4, faceY+d.back-y))
+		d.drawing.dash(Keep, segment(sheetLeft, faceY+d.back-y, chainX+keepOver, faceY+d.back-y))
 	}
-}
-
-// note is a word and a figure with the height of what they are about.
-type note struct {
-	word, figure string
-	at           float64
 }
 
 // dimensions draws the chain of depths beside the sheet, its words in rows of
@@ -312,12 +311,7 @@ func (d *drawn) dimensions() {
 		notes = append(notes, note{"left", d.Left.Text, (floorY + bottom) / 2})
 	}
 	if y, ok := d.leastY(); ok {
-		keep := note{"least to keep", d.Least.Text, y}
-		at := len(notes)
-		for at > 0 && notes[at-1].at > y {
-			at--
-		}
-		notes = append(notes[:at], append([]note{keep}, notes[at:]...)...)
+		notes = insert(notes, note{"least to keep", d.Least.Text, y})
 	}
 	d.drawing.add(Dimension, chain)
 	d.column(notes)
@@ -333,29 +327,21 @@ func (d *drawn) bottomY() float64 {
 
 // column writes the notes beside the chain, from the top.
 func (d *drawn) column(notes []note) {
-	const top, step = 13.2, 2*rowHeight + 1.1
-	for i, n := range notes {
-		y := top + float64(i)*step
+	for i, y := range spread(notes, sectionColumn) {
+		n := notes[i]
 		end := chainX + 0.3
 		if n.word == "least to keep" {
-			end = chainX + 1.4
+			end = chainX + keepOver
 		}
 		d.drawing.add(Leader, segment(end, n.at, columnX-0.6, y+1))
-		d.pair(n.word, n.figure, columnX, y, columnRight-columnX)
+		d.drawing.pair(n.word, n.figure, columnX, y, columnRight-columnX)
 	}
-}
-
-// pair writes a word with its figure under it.
-func (d *drawn) pair(word, figure string, x, y, room float64) {
-	d.drawing.write(Word, word, x, y, wordSize, Start)
-	d.drawing.write(Figure, figure, x, y+rowHeight, wordSize, Start)
-	d.drawing.bold(room)
 }
 
 // headings names the resist, the line and the space over the sheet, and
 // dimensions what they keep and become.
 func (d *drawn) headings() {
-	const y, markY, middle, right = 4.8, 14.8, 31, 36
+	const y, markY, middle, right = 4.8, 14.8, 31, 38
 	end := d.strips[len(d.strips)-1]
 	d.drawing.write(Word, "resist", columnX, y, wordSize, Start)
 	d.drawing.add(Leader, segment(columnX-0.6, y-1, d.x(end.right)-2, faceY-resistHigh))
@@ -365,11 +351,11 @@ func (d *drawn) headings() {
 		if !d.standing() || !d.LineLeft.Known() {
 			word, figure = "finest line", "gone"
 		}
-		d.pair(word, figure, right, y, sheetRight-right)
+		d.drawing.pair(word, figure, right, y, sheetRight-right)
 		d.span(line.left+d.reach(0), line.right-d.reach(0), (line.left+line.right)/2, markY, right+1)
 	}
 	if d.Space.Known() && d.SpaceGets.Known() && d.standing() {
-		d.pair("space becomes", d.SpaceGets.Text, sheetLeft, y, middle-sheetLeft)
+		d.drawing.pair("space becomes", d.SpaceGets.Text, sheetLeft, y, middle-sheetLeft)
 		d.span(before.left-d.reach(0), before.right+d.reach(0), (before.left+before.right)/2, markY, middle-4)
 	}
 }
@@ -390,17 +376,19 @@ func (d *drawn) span(from, to, middle, y, word float64) {
 // scale draws the scale bar, and says beside it what does not go by it.
 func (d *drawn) scale() {
 	_, end := d.drawing.scaleBar(sheetLeft, scaleY, 18, d.across, d.US)
-	said := ""
-	switch {
-	case d.stretched > 1 && d.short:
-		said = "depth drawn " + plain(d.stretched) + "×, cut short"
-	case d.stretched > 1:
-		said = "depth drawn " + plain(d.stretched) + "×"
-	case d.short:
-		said = "sheet cut short"
+	var said []string
+	if d.stretched > 1 {
+		said = append(said, "depths drawn "+plain(d.stretched)+"×")
 	}
-	if said != "" {
-		d.drawing.write(Word, said, math.Max(end+3, columnX-30), scaleY+1.5, wordSize, Start)
+	if d.short {
+		said = append(said, "cut short")
+	}
+	for ; len(said) > 0; said = said[:len(said)-1] {
+		text := strings.Join(said, ", ")
+		if end+3+widthOf(text, wordSize, false) <= columnRight {
+			d.drawing.write(Word, text, columnRight, scaleY+1.5, wordSize, End)
+			return
+		}
 	}
 }
 

@@ -231,12 +231,15 @@ func (b *bench) timeBy(law bite.Law) float64 {
 }
 
 // depthBy is the depth that the time gives by a law, in m; none if it can't be told.
-func (b *bench) depthBy(law bite.Law) float64 {
+func (b *bench) depthBy(law bite.Law) float64 { return b.depthAfter(law, b.bite.time.v) }
+
+// depthAfter is the depth that so many seconds give.
+func (b *bench) depthAfter(law bite.Law, time float64) float64 {
 	switch w := &b.bite; {
 	case w.whole():
-		return law.Depth(b.piece(), w.current.v, w.time.v)
+		return law.Depth(b.piece(), w.current.v, time)
 	case w.uniform():
-		return law.DepthAt(w.density.v, w.time.v)
+		return law.DepthAt(w.density.v, time)
 	}
 	return none
 }
@@ -306,21 +309,14 @@ func (b *bench) answerBite() {
 // tells it.
 const leastEfficiency, mostEfficiency = 0.90, 1.05
 
-// answerRanges gives what was found its range: in common salt that of copper
-// leaving as Cu(II), elsewhere that of common practice, unless an efficiency
-// is given.
+// answerRanges gives what was found its range.
 func (b *bench) answerRanges() {
 	law, ok := b.law()
 	if !ok || len(b.reply.Found) == 0 {
 		return
 	}
-	slow, fast := law, law
-	switch {
-	case b.inCommonSalt():
-		slow.Equivalent = b.equivalent().low
-	case b.fields.Value("efficiency").State == field.Assumed:
-		slow.Efficiency, fast.Efficiency = leastEfficiency, mostEfficiency
-	default:
+	slow, fast, ok := b.likely(law)
+	if !ok {
 		return
 	}
 	w := &b.bite
@@ -330,6 +326,21 @@ func (b *bench) answerRanges() {
 	case "time":
 		b.putRange("time", answered{w.time.v, unlessSame(b.timeBy(fast), w.time.v), b.timeBy(slow)})
 	}
+}
+
+// likely are the ends of a law's range: in common salt that of copper leaving
+// as Cu(II), elsewhere those of common practice, unless an efficiency is given.
+func (b *bench) likely(law bite.Law) (slow, fast bite.Law, ok bool) {
+	slow, fast = law, law
+	switch {
+	case b.inCommonSalt():
+		slow.Equivalent = b.equivalent().low
+	case b.fields.Value("efficiency").State == field.Assumed:
+		slow.Efficiency, fast.Efficiency = leastEfficiency, mostEfficiency
+	default:
+		return slow, fast, false
+	}
+	return slow, fast, true
 }
 
 // unlessSame is an end of a range, none where it is the value itself.

@@ -7,6 +7,7 @@ import (
 	"saltbite/calc/bite"
 	"saltbite/calc/drawing"
 	"saltbite/calc/field"
+	"saltbite/calc/quantity"
 )
 
 // Drawings are the pictures of a job. What can't be drawn is nil.
@@ -15,7 +16,7 @@ type Drawings struct{ Section, Curve, Card, Label *drawing.Drawing }
 // Draw draws what the fields suffice for, from the same figures as Answer's.
 func Draw(s *field.Set) Drawings {
 	b := work(s)
-	return Drawings{Section: drawn(b.section().Draw())}
+	return Drawings{Section: drawn(b.section().Draw()), Curve: drawn(b.curve().Draw())}
 }
 
 func drawn(d drawing.Drawing, ok bool) *drawing.Drawing {
@@ -34,9 +35,17 @@ func (b *bench) size(name string) drawing.Size {
 	return b.sized(name, f.si)
 }
 
+// Lengths shorter than these, m, are drawn in µm: in mm and in their noughts
+// would take the room of what they measure.
+const leastInMillimetres, leastInInches = 1e-6, 2.54e-6
+
 // sized is a figure in SI, printed as the answer of that name would be.
 func (b *bench) sized(name string, si float64) drawing.Size {
-	return drawing.Size{SI: si, Text: b.say(name, si)}
+	row := field.AnswerByName(name)
+	if row.Kind == quantity.Length && si < leastInInches && (b.us || si < leastInMillimetres) {
+		return drawing.Size{SI: si, Text: quantity.Print(si, quantity.Length, "um")}
+	}
+	return drawing.Size{SI: si, Text: b.print(row, si)}
 }
 
 // typed is a field's amount, printed likewise; nothing where it is not given.
