@@ -13,6 +13,7 @@ import { showSafety } from './safety.js'
 import { given, seek } from './seek.js'
 import { setUpJobs } from './jobs.js'
 import { setUpPaper } from './paper.js'
+import { setUpPicture } from './picture.js'
 import { setUpRunning } from './running.js'
 import { setUpShare } from './share.js'
 import { Sheet } from './sheet.js'
@@ -267,5 +268,5 @@ async function begin() {
   void ask()
 }
 
-for (const setUp of [setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
+for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
 void begin()
