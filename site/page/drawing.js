@@ -61,22 +61,32 @@ export function show(svg, { width, height, title, words, metal = '', shapes }) {
  * @param {Shape} shape
  */
 function shown(there, shape) {
-  const kind = shape.path === undefined ? 'text' : 'path'
+  const kind = 'text' in shape ? 'text' : 'path'
   const element = there?.localName === kind ? there : document.createElementNS(space, kind)
   mark(element, 'data-role', shape.role)
-  if (shape.path !== undefined) {
-    mark(element, 'd', shape.path)
-    element.toggleAttribute('data-dash', shape.dash === true)
-    return element
-  }
-  const { x, y, size, anchor, turn, strong, text } = shape
+  if ('text' in shape) letter(element, shape)
+  else trace(element, shape)
+  return element
+}
+
+/**
+ * @param {Element} element
+ * @param {import('../engine/client.js').Path} shape
+ */
+function trace(element, { path, dash }) {
+  mark(element, 'd', path)
+  element.toggleAttribute('data-dash', dash === true)
+}
+
+/**
+ * @param {Element} element
+ * @param {import('../engine/client.js').Lettering} shape
+ */
+function letter(element, { text, x, y, size, anchor, strong }) {
   mark(element, 'x', `${x}`)
   mark(element, 'y', `${y}`)
   mark(element, 'font-size', `${size}`)
   mark(element, 'text-anchor', anchor)
-  if (turn) mark(element, 'transform', `rotate(${turn} ${x} ${y})`)
-  else element.removeAttribute('transform')
   element.toggleAttribute('data-strong', strong === true)
   put(element, text)
-  return element
 }

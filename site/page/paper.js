@@ -39,7 +39,7 @@ export function setUpPaper(desk) {
   const labelsChosen = () => dialog.querySelector(':checked[value="labels"]') !== null
 
   const lay = newestOnly(async () => {
-    const { card, label } = await desk.bench()?.draw(desk.sheet.fields(), { only: ['card', 'label'] }) ?? {}
+    const { card, label } = await desk.bench()?.draw(desk.sheet.fields()) ?? {}
     const paper = papers[desk.sheet.switch.value]
     const drawing = labelsChosen() ? label : card
     offer(many, label ? placesOn(paper.labels, label).length : 0)

@@ -35,7 +35,7 @@ export function setUpPicture(desk) {
 
   const draw = newestOnly(async () => {
     const chosen = sort()
-    const drawing = (await desk.bench()?.draw(desk.sheet.fields(), { only: [chosen] }))?.[chosen]
+    const drawing = (await desk.bench()?.draw(desk.sheet.fields()))?.[chosen]
     if (drawing) show(svg, drawing)
     figure.classList.toggle('drawn', drawing !== undefined)
     put(caption, drawing ? drawing.title : wanted[chosen])
