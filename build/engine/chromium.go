@@ -36,6 +36,7 @@ func startChromium(o Options) (*Session, error) {
 	s.ends = append(s.ends, func() { s.do(command{"", "DELETE", ""}, nil, nil) })
 	s.console = func() ([]string, error) { return chromiumConsole(s) }
 	s.scheme = func(dark bool) error { return chromiumScheme(s, dark) }
+	s.sheet = func() ([]byte, error) { return chromiumSheet(s) }
 	if err := s.scheme(o.Dark); err != nil {
 		s.Close()
 		return nil, err
@@ -61,4 +62,10 @@ func chromiumScheme(s *Session, dark bool) error {
 	return s.DevTools("Emulation.setEmulatedMedia", map[string]any{
 		"features": []params{{"name": "prefers-color-scheme", "value": scheme}},
 	})
+}
+
+func chromiumSheet(s *Session) ([]byte, error) {
+	var document struct{ Data []byte }
+	err := s.devToolsTo(&document, "Page.printToPDF", params{"preferCSSPageSize": true})
+	return document.Data, err
 }

@@ -54,6 +54,7 @@ func startFirefox(o Options) (*Session, error) {
 	}
 	s.console = func() ([]string, error) { return firefoxConsole(s, written) }
 	s.scheme = func(dark bool) error { return firefoxScheme(s, dark) }
+	s.sheet = func() ([]byte, error) { return firefoxSheet(s, filepath.Join(dir, "sheet.pdf")) }
 	return s, nil
 }
 
@@ -110,6 +111,24 @@ const browsersOwn = "console.error: RSLoader"
 
 func firefoxScheme(s *Session, dark bool) error {
 	return inChrome(s, nil, `Services.prefs.setIntPref("layout.css.prefers-color-scheme.content-override", arguments[0])`, schemeOf(dark))
+}
+
+// firefoxSheet prints into a file as the browser's own "save to PDF" does; its
+// protocol's command prints on a sheet of its own choice.
+func firefoxSheet(s *Session, path string) ([]byte, error) {
+	err := inChrome(s, nil, `
+		const settings = Cc["@mozilla.org/gfx/printsettings-service;1"].getService(Ci.nsIPrintSettingsService).createNewPrintSettings()
+		settings.isInitializedFromPrinter = settings.isInitializedFromPrefs = true
+		settings.outputDestination = Ci.nsIPrintSettings.kOutputDestinationFile
+		settings.outputFormat = Ci.nsIPrintSettings.kOutputFormatPDF
+		settings.toFileName = arguments[0]
+		settings.printSilent = settings.honorPageRuleMargins = settings.usePageRuleSizeAsPaperSize = true
+		for (const place of ["Left", "Center", "Right"]) settings["headerStr" + place] = settings["footerStr" + place] = ""
+		return gBrowser.selectedBrowser.browsingContext.print(settings)`, path)
+	if err != nil {
+		return nil, err
+	}
+	return os.ReadFile(path)
 }
 
 // inChrome runs a script in the browser itself instead of the page.

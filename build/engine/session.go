@@ -72,6 +72,7 @@ type Session struct {
 	wire    wire
 	console func() ([]string, error) // what was written to the console since the last call
 	scheme  func(dark bool) error
+	sheet   func() ([]byte, error)
 	ends    []func() // what Close undoes, last first
 }
 
@@ -252,6 +253,15 @@ func (s *Session) Print() ([]byte, error) {
 	return s.bytes(command{"WebDriver:Print", "POST", "/print"}, params{})
 }
 
+// PrintSheet is the page as a PDF on the sheet of paper that its own style asks
+// for.
+func (s *Session) PrintSheet() ([]byte, error) {
+	if s.sheet == nil {
+		return nil, ErrNotHere
+	}
+	return s.sheet()
+}
+
 // Console is what was written to the console since the last call, mistakes in
 // scripts and refused requests included.
 func (s *Session) Console() ([]string, error) { return s.console() }
@@ -267,13 +277,18 @@ func (s *Session) Dark(dark bool) error {
 
 // DevTools sends a command of Chromium's own protocol.
 func (s *Session) DevTools(method string, p map[string]any) error {
+	return s.devToolsTo(nil, method, p)
+}
+
+// devToolsTo is DevTools with the result decoded into what to points at.
+func (s *Session) devToolsTo(to any, method string, p map[string]any) error {
 	if s.Name != "" && s.Name != Chromium {
 		return ErrNotHere
 	}
 	if p == nil {
 		p = map[string]any{}
 	}
-	return s.do(command{"", "POST", "/goog/cdp/execute"}, params{"cmd": method, "params": p}, nil)
+	return s.do(command{"", "POST", "/goog/cdp/execute"}, params{"cmd": method, "params": p}, to)
 }
 
 func (s *Session) bytes(c command, p params) ([]byte, error) {

@@ -35,7 +35,6 @@ export function setUpPaper(desk) {
   const preview = /** @type {HTMLElement} */ (document.getElementById('preview'))
   const leaves = /** @type {HTMLElement} */ (document.getElementById('leaves'))
   const card = /** @type {HTMLElement} */ (document.getElementById('card'))
-  const root = document.documentElement
   const labelsChosen = () => dialog.querySelector(':checked[value="labels"]') !== null
 
   const lay = newestOnly(async () => {
@@ -46,10 +45,10 @@ export function setUpPaper(desk) {
     many.disabled = !labelsChosen() || !label
     put(document.getElementById('leaf-says'), saying(paper, labelsChosen(), drawing))
     const leaf = drawing && (labelsChosen() ? sheetOf(drawing, paper.labels, Number(many.value)) : single(drawing))
-    leaves.dataset.paper = labelsChosen() ? paper.labels.name : paper.card
     preview.replaceChildren(...leaf ? [leaf] : [])
     leaves.replaceChildren(...leaf ? [leaf.cloneNode(true)] : [])
-    root.classList.toggle('prints-leaf', dialog.open && leaf !== undefined)
+    if (leaf && dialog.open) printOnly(leaf.viewBox.baseVal)
+    else printAll()
   })
 
   card.addEventListener('click', () => {
@@ -57,7 +56,7 @@ export function setUpPaper(desk) {
     void lay()
   })
   dialog.addEventListener('close', () => {
-    root.classList.remove('prints-leaf')
+    printAll()
     leaves.replaceChildren()
     card.focus()
   })
@@ -72,6 +71,34 @@ export function setUpPaper(desk) {
   desk.onReply(() => { if (dialog.open) void lay() })
 }
 
+const root = document.documentElement
+
+/** The sheet of paper that the printer is asked for. */
+const sheet = new CSSStyleSheet()
+
+/** How much lower than the paper the leaf ends, in mm, so that rounding makes no second sheet. */
+const hair = 0.3
+
+/**
+ * Has nothing printed but the leaf, on a sheet of its size.
+ *
+ * @param {{width: number, height: number}} size in mm
+ */
+function printOnly({ width, height }) {
+  sheet.replaceSync(`@media print {
+    @page { size: ${width}mm ${height}mm; margin: 0 }
+    .leaves { inline-size: ${width}mm; block-size: ${height - hair}mm }
+    .leaves > svg { inline-size: ${width}mm; block-size: ${height}mm }
+  }`)
+  document.adoptedStyleSheets = [sheet]
+  root.classList.add('prints-leaf')
+}
+
+function printAll() {
+  document.adoptedStyleSheets = []
+  root.classList.remove('prints-leaf')
+}
+
 /**
  * Offers one label to as many as a sheet has places for, at first a full sheet.
  *
@@ -80,7 +107,7 @@ export function setUpPaper(desk) {
  */
 function offer(select, most) {
   if (select.length === most) return
-  select.replaceChildren(...Array.from({ length: most }, (_, i) => new Option(`${i + 1}`)))
+  select.replaceChildren(...Array.from({ length: most }, (_, i) => new Option(i === 0 ? 'one label' : `${i + 1} labels`, `${i + 1}`)))
   select.selectedIndex = most - 1
 }
 
