@@ -18,8 +18,8 @@ const named = { section: 'cut', curve: 'depth in time' }
 
 /** What is said where nothing can be drawn. */
 const wanted = {
-  section: 'The sheet is drawn here, cut through its finest line, once a metal and a depth are known.',
-  curve: 'Depth is drawn here against time, once a metal, a current and a bare area are known.',
+  section: 'A cut through the sheet is drawn here once a depth is known.',
+  curve: 'Depth is drawn here against time once a metal and a current density are known.',
 }
 
 /** @param {import('./page.js').Desk} desk */
