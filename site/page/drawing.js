@@ -45,24 +45,34 @@ export function show(svg, { width, height, title, words, metal = '', shapes }) {
   mark(svg, 'data-metal', metal)
   put(name, title)
   put(description, words)
+  const spare = [...place.children]
   for (const [at, shape] of shapes.entries()) {
-    const there = place.children[at]
-    const element = shown(there, shape)
-    if (!there) place.append(element)
-    else if (there !== element) there.replaceWith(element)
+    const element = shown(taken(spare, shape), shape)
+    if (place.children[at] !== element) place.insertBefore(element, place.children[at] ?? null)
   }
-  while (place.children.length > shapes.length) place.lastElementChild?.remove()
+  for (const element of spare) element.remove()
 }
 
 /**
- * The element of a shape: the one that is there, if it is of that kind.
+ * Takes the first of the elements that is of the shape's kind and role.
  *
- * @param {Element | undefined} there
+ * @param {Element[]} elements
+ * @param {Shape} shape
+ */
+function taken(elements, shape) {
+  const at = elements.findIndex((element) => element.localName === kindOf(shape) && element.getAttribute('data-role') === shape.role)
+  return at < 0 ? undefined : elements.splice(at, 1)[0]
+}
+
+/** @param {Shape} shape */
+const kindOf = (shape) => ('text' in shape ? 'text' : 'path')
+
+/**
+ * @param {Element | undefined} there the shape's element, if there is one
  * @param {Shape} shape
  */
 function shown(there, shape) {
-  const kind = 'text' in shape ? 'text' : 'path'
-  const element = there?.localName === kind ? there : document.createElementNS(space, kind)
+  const element = there ?? document.createElementNS(space, kindOf(shape))
   mark(element, 'data-role', shape.role)
   if ('text' in shape) letter(element, shape)
   else trace(element, shape)

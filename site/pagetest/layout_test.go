@@ -15,7 +15,7 @@ import (
 var sizes = [][2]int{{1024, 768}, {768, 1024}, {390, 844}}
 
 // controls are what a finger may be on while the answer comes.
-const controls = `.sheet input, .sheet select, .sheet button, .sheet summary, .head button, .head input`
+const controls = `.sheet input, .sheet select, .sheet button, .sheet summary, .head button, .head input, .cut input, .cut button`
 
 // rectangles are where the controls stand on the sheet, however far it is
 // scrolled, in tenths of a pixel.

@@ -1,0 +1,256 @@
+package pagetest
+
+import (
+	"bytes"
+	"encoding/base64"
+	"fmt"
+	"image/png"
+	"math"
+	"strings"
+	"testing"
+
+	"saltbite/build/engine"
+)
+
+// TestDrawing holds the picture in the answer's pane to its promises in every engine.
+func TestDrawing(t *testing.T) {
+	holdAll(t, []check{
+		{"drawn as it is typed", drawnAsTyped},
+		{"depth in time", depthInTime},
+		{"in view", pictureInView},
+		{"only in sight", drawnOnlyInSight},
+		{"saved as SVG", savedAsSVG},
+		{"saved as PNG", savedAsPNG},
+		{"without a worker", drawnWithoutWorker},
+	})
+}
+
+// check is one promise, on a freshly loaded page with nothing kept.
+type check struct {
+	name string
+	hold func(*testing.T, *page)
+}
+
+func holdAll(t *testing.T, checks []check) {
+	t.Helper()
+	s := serve(t)
+	for _, name := range engine.Names {
+		t.Run(name, func(t *testing.T) {
+			session := engine.ForTest(t, name, engine.Options{})
+			for _, c := range checks {
+				t.Run(c.name, func(t *testing.T) {
+					p := &page{t, session, s}
+					p.fresh()
+					c.hold(t, p)
+				})
+			}
+		})
+	}
+}
+
+// lineJob is a job with a sheet and a line, of which a cut can be drawn. Half the
+// sheet is left, and the line keeps 0.6 mm less twice half the depth: 0.5 mm.
+var lineJob = map[string]string{"metal": "cartridge brass", "area": "10", "depth": "0.1", "density": "30", "sheet": "1", "line": "0.6"}
+
+const drawing = `document.querySelector('#cut [role=img]')`
+
+func (p *page) draws(words string) {
+	p.Helper()
+	p.until(`document.getElementById('cut').classList.contains('drawn') && `+drawing+`.querySelector('desc').textContent.includes(arguments[0])`, words)
+}
+
+// drawnAsTyped: the picture says what the answer says, changes in place, and goes
+// when there is nothing to draw. It is told to nobody who does not look at it.
+func drawnAsTyped(t *testing.T, p *page) {
+	empty := p.say(`return document.querySelector('#cut figcaption').textContent`)
+	if !strings.Contains(empty, "once a depth is known") {
+		t.Errorf("in the place of the picture stands %q", empty)
+	}
+	p.fill(lineJob)
+	p.draws("0.100 mm")
+	const firsts = `['bath', 'metal', 'resist'].map((role) => ` + drawing + `.querySelector('[data-role=' + role + ']'))`
+	p.ask(`window.kept = ` + firsts)
+	for _, wanted := range []string{"bath", "metal", "resist", "dimension", "scale"} {
+		if n := p.ask(`return `+drawing+`.querySelectorAll('[data-role=' + arguments[0] + ']').length`, wanted); n == 0.0 {
+			t.Errorf("nothing is drawn as %s", wanted)
+		}
+	}
+	if metal := p.say(`return ` + drawing + `.dataset.metal`); metal != "brass" {
+		t.Errorf("the metal is drawn as %q", metal)
+	}
+	p.fill(map[string]string{"depth": "0.2"})
+	p.draws("0.200 mm")
+	if same := p.ask(`return `+firsts+`.every((path, i) => path === window.kept[i])`); same != true {
+		t.Error("a key made the picture anew instead of changing it")
+	}
+	if told := p.ask(`return !!` + drawing + `.closest('[aria-live], [role=status]')`); told != false {
+		t.Error("the picture is announced at every key")
+	}
+	p.click("#clear")
+	p.until(`!document.getElementById('cut').classList.contains('drawn') && ` + drawing + `.checkVisibility() === false`)
+	if off := p.ask(`return [...document.querySelectorAll('#cut button')].every((button) => button.disabled)`); off != true {
+		t.Error("where nothing is drawn it can be saved")
+	}
+}
+
+func depthInTime(t *testing.T, p *page) {
+	p.fill(lineJob)
+	p.draws("0.100 mm")
+	cut := p.say(`return ` + drawing + `.querySelector('title').textContent`)
+	p.ask(`document.querySelector('#cut [value=curve]').click()`)
+	p.until(drawing+`.querySelector('title').textContent !== arguments[0] && `+drawing+`.querySelector('[data-role=line]')`, cut)
+	p.ask(`document.querySelector('#cut [value=section]').click()`)
+	p.until(drawing+`.querySelector('title').textContent === arguments[0]`, cut)
+}
+
+// leastText is how high a hint is at the least, in pixels.
+const leastText = 14
+
+// pictureInView: sentence and picture stay in view while fields far down are
+// typed into, with no text in it smaller than a hint.
+func pictureInView(t *testing.T, p *page) {
+	for _, size := range sizes[:2] {
+		if err := p.SetWindow(size[0], size[1]); err != nil {
+			t.Fatal(err)
+		}
+		p.fresh()
+		p.fill(lineJob)
+		p.draws("0.100 mm")
+		p.typeIn("start", "14:05")
+		p.settle()
+		for _, part := range []string{"#sentence", "#cut .view"} {
+			if seen := p.ask(`const r = document.querySelector(arguments[0]).getBoundingClientRect(); return r.top >= 0 && r.bottom <= innerHeight`, part); seen != true {
+				t.Errorf("at %d by %d %s is out of view while the last field is typed", size[0], size[1], part)
+			}
+		}
+		var least float64
+		if err := p.ExecuteTo(&least, `const scale = `+drawing+`.getBoundingClientRect().width / `+drawing+`.viewBox.baseVal.width
+			return scale * Math.min(...[...`+drawing+`.querySelectorAll('text')].map((text) => Number(text.getAttribute('font-size'))))`); err != nil {
+			t.Fatal(err)
+		}
+		if math.Round(least) < leastText {
+			t.Errorf("at %d by %d a text of the picture is %.1f pixels", size[0], size[1], least)
+		}
+	}
+	if err := p.SetWindow(1024, 768); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// drawnOnlyInSight: on a phone the picture goes by with the sheet; it is drawn
+// again when it comes back.
+func drawnOnlyInSight(t *testing.T, p *page) {
+	const there = `document.getElementById('frame').contentDocument`
+	p.loadOnly("/frame?width=390&height=700")
+	p.until(there + `?.getElementById('sentence')?.textContent && !` + there + `.querySelector('.waiting')`)
+	const type_ = `for (const [name, text] of Object.entries(arguments[0])) {
+		const control = ` + there + `.getElementById(name)
+		control.value = text
+		control.dispatchEvent(new Event('input', { bubbles: true }))
+	}`
+	const words = there + `.querySelector('#cut desc').textContent`
+	p.ask(type_, lineJob)
+	p.until(words + `.includes('0.100 mm')`)
+	p.ask(there + `.documentElement.scrollTop = 2000`)
+	p.settle()
+	p.ask(type_, map[string]string{"depth": "0.2"})
+	p.until(there + `.getElementById('sentence').textContent.includes('0.200 mm')`)
+	p.settle()
+	if drawn := p.ask(`return ` + words + `.includes('0.200 mm')`); drawn != false {
+		t.Error("it was drawn where nobody sees it")
+	}
+	p.ask(there + `.documentElement.scrollTop = 0`)
+	p.until(words + `.includes('0.200 mm')`)
+}
+
+// saved presses one of the touches that save, and takes what would have become a
+// file: its name, and its bytes in base64.
+func (p *page) saved(kind string) (name string, body []byte) {
+	p.Helper()
+	var file [2]string
+	err := p.ExecuteAsync(&file, `const done = arguments[1], own = HTMLAnchorElement.prototype.click
+		HTMLAnchorElement.prototype.click = function () {
+			HTMLAnchorElement.prototype.click = own
+			const reader = new FileReader()
+			reader.onload = () => done([this.download, reader.result.split(',')[1]])
+			reader.readAsDataURL(window.file)
+		}
+		const make = URL.createObjectURL
+		URL.createObjectURL = (blob) => { window.file = blob; URL.createObjectURL = make; return make.call(URL, blob) }
+		document.querySelector('[data-save=' + arguments[0] + ']').click()`, kind)
+	if err != nil {
+		p.Fatal(err)
+	}
+	body, err = base64.StdEncoding.DecodeString(file[1])
+	if err != nil {
+		p.Fatal(err)
+	}
+	return file[0], body
+}
+
+// savedAsSVG: the file needs nothing of the page, and is in the colours of paper
+// whatever the theme.
+func savedAsSVG(t *testing.T, p *page) {
+	p.choose("dark")
+	p.fill(lineJob)
+	p.answers("0.100 mm")
+	p.draws("0.100 mm")
+	name, body := p.saved("svg")
+	if name != "saltbite-cut-brass-0.100mm.svg" {
+		t.Errorf("the file is called %q", name)
+	}
+	text := string(body)
+	for _, wanted := range []string{`xmlns="http://www.w3.org/2000/svg"`, `width="100mm"`, `height="50mm"`, "<title>", "<desc>", `fill="#fff"`, "rgb(195, 154, 69)", "font-family="} {
+		if !strings.Contains(text, wanted) {
+			t.Errorf("the file has no %s", wanted)
+		}
+	}
+	for _, never := range []string{"data-", "class=", `" style=`, "var(", "color("} {
+		if strings.Contains(text, never) {
+			t.Errorf("the file has %s, which means nothing outside of the page", never)
+		}
+	}
+	if left := p.ask(`return document.querySelectorAll('body > .on-paper svg').length`); left != 0.0 {
+		t.Error("what was saved stayed on the page")
+	}
+}
+
+// savedAsPNG: as many dots as 100 by 50 mm have at 300 to the inch, and the metal's
+// own tone among them.
+func savedAsPNG(t *testing.T, p *page) {
+	p.fill(lineJob)
+	p.answers("0.100 mm")
+	p.draws("0.100 mm")
+	name, body := p.saved("png")
+	if name != "saltbite-cut-brass-0.100mm.png" {
+		t.Errorf("the file is called %q", name)
+	}
+	picture, err := png.Decode(bytes.NewReader(body))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if size := fmt.Sprint(picture.Bounds().Size()); size != "(1181,591)" {
+		t.Errorf("the picture has %s dots", size)
+	}
+	if !bytes.Contains(body[:64], []byte("pHYs\x00\x00\x2e\x23\x00\x00\x2e\x23\x01")) {
+		t.Error("the picture does not say that it is 11811 dots in a metre")
+	}
+	brass := 0
+	for y := range 591 {
+		for x := range 1181 {
+			if r, g, b, _ := picture.At(x, y).RGBA(); r>>8 == 0xc3 && g>>8 == 0x9a && b>>8 == 0x45 {
+				brass++
+			}
+		}
+	}
+	if brass < 10_000 {
+		t.Errorf("%d dots are brass", brass)
+	}
+}
+
+// drawnWithoutWorker: where the program runs on the page's own thread it draws too.
+func drawnWithoutWorker(t *testing.T, p *page) {
+	p.load("/?with=noworker")
+	p.fill(lineJob)
+	p.draws("0.100 mm")
+}
