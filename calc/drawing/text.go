@@ -1,5 +1,7 @@
 package drawing
 
+import "strings"
+
 // Advance widths in hundredths of the font's size, of the characters from the
 // blank to the tilde: of each the widest of DejaVu Sans (measured from the
 // font's table) and Arial, Helvetica and Liberation Sans (which agree; from
@@ -56,4 +58,44 @@ func widthOfRune(r rune, strong bool) float64 {
 		return letterWidth
 	}
 	return squareWidth
+}
+
+// wrap breaks a text into lines that fit a width, between words where it can;
+// a word that is wider than a line is broken in itself.
+func wrap(text string, size, width float64, strong bool) (lines []string) {
+	line := ""
+	for word := range strings.FieldsSeq(text) {
+		joined := word
+		if line != "" {
+			joined = line + " " + word
+		}
+		if widthOf(joined, size, strong) <= width {
+			line = joined
+			continue
+		}
+		if line != "" {
+			lines = append(lines, line)
+		}
+		for line = word; widthOf(line, size, strong) > width; {
+			head := headOf(line, size, width, strong)
+			lines = append(lines, head)
+			line = line[len(head):]
+		}
+	}
+	if line != "" {
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// headOf is as much of the beginning of a word as fits, at least a letter.
+func headOf(word string, size, width float64, strong bool) string {
+	var wide float64
+	for i, r := range word {
+		wide += widthOfRune(r, strong) * size
+		if wide > width && i > 0 {
+			return word[:i]
+		}
+	}
+	return word
 }

@@ -166,6 +166,7 @@ var Fields = []Field{
 		Min: 1, Max: 100, Limit: "%", Noun: "a purity", Example: "98 %"},
 	temperature("temperature", "20", "the bath's temperature", "20 C"),
 	temperature("coldest", "", "the coldest the bath is kept at", "5 C"),
+	{Name: "mixed", Part: Bath, Form: Words, Noun: "the day the bath was mixed", Example: "3 May"},
 	mass("saltInHand", Bath, "a mass of salt", "500 g"),
 	mass("waterInHand", Bath, "a mass of water", "2 kg"),
 

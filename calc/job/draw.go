@@ -16,7 +16,12 @@ type Drawings struct{ Section, Curve, Card, Label *drawing.Drawing }
 // Draw draws what the fields suffice for, from the same figures as Answer's.
 func Draw(s *field.Set) Drawings {
 	b := work(s)
-	return Drawings{Section: drawn(b.section().Draw()), Curve: drawn(b.curve().Draw())}
+	return Drawings{
+		Section: drawn(b.section().Draw()),
+		Card:    drawn(b.card()),
+		Label:   drawn(b.label()),
+		Curve:   drawn(b.curve().Draw()), // last: it takes a current where there is none
+	}
 }
 
 func drawn(d drawing.Drawing, ok bool) *drawing.Drawing {

@@ -108,6 +108,7 @@ var Fields = map[string]Field{
 	"assay":          {Label: "Salt's purity", Rare: true, Help: "shop crystals are 96 to 99 % pure"},
 	"temperature":    {Label: "Bath is at", Rare: true, Help: "the temperature while it is mixed and used"},
 	"coldest":        {Label: "Coldest kept at", Rare: true, Help: "what would crystallise out in a cold night"},
+	"mixed":          {Label: "Mixed on", Rare: true, Help: "printed as it is typed on the jar's label"},
 	"saltInHand":     {Label: "Salt in hand", Rare: true, Help: "to mix from what there is"},
 	"waterInHand":    {Label: "Water in hand", Rare: true, Help: "with salt in hand, and no strength: finds the strength"},
 

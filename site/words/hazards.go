@@ -1,6 +1,10 @@
 package words
 
-import "strings"
+import (
+	"strings"
+
+	"saltbite/calc/bath"
+)
 
 // hazard is a row of published hazard statements (GHS).
 type hazard struct {
@@ -14,14 +18,14 @@ type hazard struct {
 
 // hazards are the rows that cautions rest on. CLP is Regulation (EC) 1272/2008.
 var hazards = []hazard{
-	{"ghs-copper-sulfate", "copper(II) sulfate pentahydrate", "7758-99-8", "Danger", "H302 H318 H410",
-		"ILO safety card ICSC 1416 (Nov 2023); harmonised in CLP Annex VI as amended by Regulation (EU) 2016/1179, index 029-023-00-4, whose entry is from memory. One supplier's sheet of 2013 says H301, toxic if swallowed", Seen},
-	{"ghs-copper-sulfate-anhydrous", "copper(II) sulfate, anhydrous", "7758-98-7", "Warning", "H302 H315 H319 H410",
-		"ILO safety card ICSC 0751 (Nov 2023)", Seen},
-	{"ghs-silver-nitrate", "silver nitrate", "7761-88-8", "Danger", "H272 H314 H410",
-		"a laboratory supplier's safety data sheet (2015), sections 2.1 and 2.2; CLP Annex VI, index 047-001-00-2. H290, may be corrosive to metals, is often added (from memory)", Seen},
-	{"ghs-sodium-chloride", "sodium chloride", "7647-14-5", "", "",
-		"CLP Annex VI has no entry for it. What a bath of it gathers is another matter: see the copper salts", Memory},
+	ofSalt(bath.CopperSulfate, "ghs-copper-sulfate", "copper(II) sulfate pentahydrate", "7758-99-8",
+		"ILO safety card ICSC 1416 (Nov 2023); harmonised in CLP Annex VI as amended by Regulation (EU) 2016/1179, index 029-023-00-4, whose entry is from memory. One supplier's sheet of 2013 says H301, toxic if swallowed", Seen),
+	ofSalt(bath.CopperSulfateAnhydrous, "ghs-copper-sulfate-anhydrous", "copper(II) sulfate, anhydrous", "7758-98-7",
+		"ILO safety card ICSC 0751 (Nov 2023)", Seen),
+	ofSalt(bath.SilverNitrate, "ghs-silver-nitrate", "silver nitrate", "7761-88-8",
+		"a laboratory supplier's safety data sheet (2015), sections 2.1 and 2.2; CLP Annex VI, index 047-001-00-2. H290, may be corrosive to metals, is often added (from memory)", Seen),
+	ofSalt(bath.CommonSalt, "ghs-sodium-chloride", "sodium chloride", "7647-14-5",
+		"CLP Annex VI has no entry for it. What a bath of it gathers is another matter: see the copper salts", Memory),
 	{"ghs-zinc-sulfate", "zinc sulfate heptahydrate", "7446-20-0", "Danger", "H302 H318 H410",
 		"CLP Annex VI, index 030-006-00-9", Memory},
 	{"ghs-nickel-sulfate", "nickel(II) sulfate", "7786-81-4", "Danger", "H350i H341 H360D H372 H332 H302 H315 H334 H317 H410",
@@ -34,28 +38,10 @@ var hazards = []hazard{
 		"CLP Annex VI, index 603-117-00-0, as copied in a program's test data", Seen},
 }
 
-// statements are the words of the codes, as GHS and Annex III of CLP print them
-// (from memory).
-var statements = map[string]string{
-	"H225":   "highly flammable liquid and vapour",
-	"H272":   "may intensify fire, oxidiser",
-	"H302":   "harmful if swallowed",
-	"H314":   "causes severe skin burns and eye damage",
-	"H315":   "causes skin irritation",
-	"H317":   "may cause an allergic skin reaction",
-	"H318":   "causes serious eye damage",
-	"H319":   "causes serious eye irritation",
-	"H332":   "harmful if inhaled",
-	"H334":   "may cause allergy or asthma symptoms or breathing difficulties if inhaled",
-	"H336":   "may cause drowsiness or dizziness",
-	"H341":   "suspected of causing genetic defects",
-	"H350i":  "may cause cancer by inhalation",
-	"H360D":  "may damage the unborn child",
-	"H360Df": "may damage the unborn child, suspected of damaging fertility",
-	"H372":   "causes damage to organs through prolonged or repeated exposure",
-	"H373":   "may cause damage to organs through prolonged or repeated exposure",
-	"H410":   "very toxic to aquatic life with long lasting effects",
-	"EUH066": "repeated exposure may cause skin dryness or cracking",
+// ofSalt is the row of a bath's salt, whose signal word and codes the jar's label prints too.
+func ofSalt(salt *bath.Salt, key, substance, cas, source, confidence string) hazard {
+	signal, codes := salt.Hazards()
+	return hazard{key, substance, cas, signal, strings.Join(codes, " "), source, confidence}
 }
 
 // ofHazards are the sources of hazard statements.
@@ -81,7 +67,7 @@ func (h hazard) text() string {
 	if h.signal != "" {
 		var said []string
 		for code := range strings.FieldsSeq(h.codes) {
-			said = append(said, code+" "+statements[code])
+			said = append(said, code+" "+bath.Statement(code))
 		}
 		parts = append(parts, h.signal+": "+strings.Join(said, "; "))
 	}

@@ -60,7 +60,8 @@ func TestCautionsSayWhatTheirRowsSay(t *testing.T) {
 		for _, key := range CautionOrigins[code].Uses {
 			allowed += " " + rows[key]
 		}
-		for statement, words := range statements {
+		for _, h := range bath.Statements {
+			statement, words := h.Code, h.Words
 			if !strings.Contains(strings.ToLower(text), words) {
 				continue
 			}
