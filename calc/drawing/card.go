@@ -231,7 +231,7 @@ func (s *cardSheet) warning(w Warning) {
 		s.drawing.add(StopMark, octagon(middle, y, r))
 		s.indented(Word, "Stop. "+w.Text, s.left+mark, s.size, true)
 	case Warn:
-		s.drawing.add(WarnMark, path{}.move(middle, y-r).line(middle+r, y+0.8*r).line(middle-r, y+0.8*r).close())
+		s.drawing.add(WarnMark, from(middle, y-r).line(middle+r, y+0.8*r).line(middle-r, y+0.8*r).close())
 		s.indented(Word, w.Text, s.left+mark, s.size, true)
 	default:
 		s.drawing.add(Frame, segment(middle-r/2, y, middle+r/2, y))
@@ -240,7 +240,8 @@ func (s *cardSheet) warning(w Warning) {
 }
 
 // octagon is the shape that says stop.
-func octagon(x, y, r float64) (p path) {
+func octagon(x, y, r float64) *path {
+	p := new(path)
 	for i := range 8 {
 		sin, cos := math.Sincos(math.Pi / 8 * float64(2*i+1))
 		if i == 0 {

@@ -35,6 +35,8 @@ func spread(notes []note, top float64) []float64 {
 }
 
 // insert puts a note in its place by height.
+//
+//go:noinline
 func insert(notes []note, n note) []note {
 	at := len(notes)
 	for at > 0 && notes[at-1].at > n.at {
@@ -44,6 +46,8 @@ func insert(notes []note, n note) []note {
 }
 
 // pair writes a word with its figure under it.
+//
+//go:noinline
 func (d *Drawing) pair(word, figure string, x, y, room float64) {
 	d.write(Word, word, x, y, wordSize, Start)
 	d.write(Figure, figure, x, y+rowHeight, wordSize, Start)

@@ -64,7 +64,7 @@ func (c Curve) Draw() (Drawing, bool) {
 	p.axes()
 	p.band()
 	p.limits()
-	p.drawing.add(Line, p.along(nil, p.Depth, false))
+	p.drawing.add(Line, p.along(new(path), p.Depth, false))
 	p.times()
 	p.readings()
 	p.notes()
@@ -145,7 +145,7 @@ func (p *plotted) axes() {
 	p.timeAxis()
 	d.write(Small, unit, 1.5, 4.8, wordSize, Start)
 	d.write(Small, p.timeUnit, columnX, plotBottom+5.2, wordSize, Start)
-	d.add(Axis, path{}.move(p.left, plotTop).line(p.left, plotBottom).line(plotRight, plotBottom))
+	d.add(Axis, from(p.left, plotTop).line(p.left, plotBottom).line(plotRight, plotBottom))
 }
 
 // timeAxis writes the ticks of time, as far apart as their numbers need.
@@ -167,14 +167,14 @@ func (p *plotted) timeAxis() {
 }
 
 // along draws a curve from its start to the right edge, or back.
-func (p *plotted) along(way path, depth func(float64) float64, back bool) path {
+func (p *plotted) along(way *path, depth func(float64) float64, back bool) *path {
 	for i := range samples + 1 {
 		share := float64(i) / samples
 		if back {
 			share = 1 - share
 		}
 		x, y := p.x(share*p.time), p.y(depth(share*p.time))
-		if len(way) == 0 {
+		if len(way.data) == 0 {
 			way = way.move(x, y)
 			continue
 		}
@@ -187,7 +187,7 @@ func (p *plotted) band() {
 	if p.Slow == nil || p.Fast == nil {
 		return
 	}
-	p.drawing.add(Band, p.along(p.along(nil, p.Slow, false), p.Fast, true).close())
+	p.drawing.add(Band, p.along(p.along(new(path), p.Slow, false), p.Fast, true).close())
 }
 
 // inside says whether a level is on the picture.
@@ -233,30 +233,26 @@ func (p *plotted) readings() {
 			continue
 		}
 		x, y := p.x(m.Time.SI), p.y(m.Depth.SI)
-		p.drawing.add(Reading, path{}.move(x-round, y).arc(round, round, x+round, y).arc(round, round, x-round, y).close())
+		p.drawing.add(Reading, from(x-round, y).arc(round, round, x+round, y).arc(round, round, x-round, y).close())
 	}
 	if w := p.Weighing; w.Depth.Known() {
 		x, y := p.x(w.Time.SI), p.y(w.Depth.SI)
-		p.drawing.add(Reading, path{}.move(x-diamond, y).line(x, y-diamond).line(x+diamond, y).line(x, y+diamond).close())
+		p.drawing.add(Reading, from(x-diamond, y).line(x, y-diamond).line(x+diamond, y).line(x, y+diamond).close())
 	}
 }
 
 // notes writes the words of the levels beside the picture.
 func (p *plotted) notes() {
 	var notes []note
-	level := func(word string, depth Size) {
-		if p.inside(depth) {
-			notes = insert(notes, note{word, depth.Text, p.y(depth.SI)})
-		}
+	measured, depth := "by weight", p.Weighing.Depth
+	if last := len(p.Readings) - 1; !depth.Known() && last >= 0 {
+		measured, depth = "so far", p.Readings[last].Depth
 	}
-	level("sheet's limit", p.Sheet)
-	level("line is gone", p.Line)
-	level("this job", p.Target.Depth)
-	switch last := len(p.Readings) - 1; {
-	case p.Weighing.Depth.Known():
-		level("by weight", p.Weighing.Depth)
-	case last >= 0:
-		level("so far", p.Readings[last].Depth)
+	for i, level := range [...]Size{p.Sheet, p.Line, p.Target.Depth, depth} {
+		if p.inside(level) {
+			word := [...]string{"sheet's limit", "line is gone", "this job", measured}[i]
+			notes = insert(notes, note{word, level.Text, p.y(level.SI)})
+		}
 	}
 	for i, y := range spread(notes, curveColumn) {
 		p.drawing.add(Leader, segment(plotRight+0.3, notes[i].at, columnX-0.6, y+1))

@@ -38,6 +38,19 @@ func lengthUnit(us bool) string {
 // plain writes a round number as short as it can be.
 func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
+// across and down are lines of a dimension with their ends.
+//
+//go:noinline
+func across(left, right, y, ends float64) *path {
+	return from(left, y-ends).line(left, y+ends).move(left, y).line(right, y).move(right, y-ends).line(right, y+ends)
+}
+
+//go:noinline
+func down(p *path, x, top, bottom float64) *path {
+	const ends = 1
+	return p.move(x-ends, top).line(x+ends, top).move(x, top).line(x, bottom).move(x-ends, bottom).line(x+ends, bottom)
+}
+
 // scaleBar draws a bar of a round length from x, at most so long, at so many
 // mm of drawing to the metre, its text behind it; it returns where that ends.
 func (d *Drawing) scaleBar(x, y, most, perMetre float64, us bool) (length Size, end float64) {
@@ -45,7 +58,7 @@ func (d *Drawing) scaleBar(x, y, most, perMetre float64, us bool) (length Size, 
 	round := nice(quantity.In(most/perMetre, unit))
 	length = Size{quantity.Of(round, unit), plain(round) + " " + unit}
 	to := x + length.SI*perMetre
-	d.add(Scale, path{}.move(x, y-1).line(x, y+1).move(x, y).line(to, y).move(to, y-1).line(to, y+1))
+	d.add(Scale, across(x, to, y, 1))
 	d.write(Word, length.Text, to+1.5, y+1.5, wordSize, Start)
 	return length, to + 1.5 + widthOf(length.Text, wordSize, false)
 }

@@ -164,7 +164,7 @@ func (d *drawn) y(metres float64, mirrored bool) float64 {
 
 // follow draws along the nodes of a face: forward from the left, or the
 // mirrored face backward from the right.
-func (d *drawn) follow(p path, nodes []node, mirrored bool) path {
+func (d *drawn) follow(p *path, nodes []node, mirrored bool) *path {
 	arc := false
 	for i := range nodes {
 		n := nodes[i]
@@ -177,7 +177,7 @@ func (d *drawn) follow(p path, nodes []node, mirrored bool) path {
 			curved, arc = arc, n.arc
 		}
 		switch {
-		case len(p) == 0:
+		case len(p.data) == 0:
 			p = p.move(x, y)
 		case curved && i > 0:
 			p = p.arc(d.undercut*d.depth*d.across, d.depth*d.down, x, y)
@@ -192,9 +192,9 @@ func (d *drawn) follow(p path, nodes []node, mirrored bool) path {
 func (d *drawn) paintSheet() {
 	face := d.top()
 	for _, bite := range bitten(face) {
-		d.drawing.add(Gone, d.follow(nil, bite, false).close())
+		d.drawing.add(Gone, d.follow(new(path), bite, false).close())
 		if d.Sides == 2 && d.Sheet.Known() {
-			d.drawing.add(Gone, d.follow(nil, bite, true).close())
+			d.drawing.add(Gone, d.follow(new(path), bite, true).close())
 		}
 	}
 	if !d.through() {
@@ -205,19 +205,19 @@ func (d *drawn) paintSheet() {
 		if !held(body) {
 			continue
 		}
-		d.drawing.add(Metal, d.under(d.follow(nil, body, false), body).close())
+		d.drawing.add(Metal, d.under(d.follow(new(path), body, false), body).close())
 	}
 }
 
 // paintBody draws a sheet that holds together, in one piece or cut short.
 func (d *drawn) paintBody(face []node) {
-	upper := d.follow(nil, face, false)
+	upper := d.follow(new(path), face, false)
 	switch {
 	case !d.Sheet.Known():
 		d.drawing.add(Metal, broken(upper, sheetRight, sheetLeft, d.back).close())
 	case d.short:
 		d.drawing.add(Metal, broken(upper, sheetRight, sheetLeft, d.breakY()).close())
-		d.drawing.add(Metal, d.under(broken(nil, sheetLeft, sheetRight, d.breakY()+cutGap), face).close())
+		d.drawing.add(Metal, d.under(broken(new(path), sheetLeft, sheetRight, d.breakY()+cutGap), face).close())
 	default:
 		d.drawing.add(Metal, d.under(upper, face).close())
 	}
@@ -233,7 +233,7 @@ func (d *drawn) breakY() float64 {
 
 // under goes on along the back of what was followed along its face: back to
 // the left, bitten too or straight.
-func (d *drawn) under(p path, body []node) path {
+func (d *drawn) under(p *path, body []node) *path {
 	if d.Sides == 2 {
 		return d.follow(p, body, true)
 	}
@@ -241,11 +241,11 @@ func (d *drawn) under(p path, body []node) path {
 }
 
 // broken is an edge in the way that drawings break off, from x to x.
-func broken(p path, from, to, y float64) path {
+func broken(p *path, from, to, y float64) *path {
 	const teeth, high = 12, 0.7
 	for i := range teeth + 1 {
 		x, up := from+(to-from)*float64(i)/teeth, high*float64(i%2)
-		if len(p) == 0 {
+		if len(p.data) == 0 {
 			p = p.move(x, y-up)
 			continue
 		}
@@ -302,12 +302,12 @@ func (d *drawn) paintLeast() {
 func (d *drawn) dimensions() {
 	floorY := d.y(d.floor, false)
 	notes := []note{{"bite", d.Depth.Text, (faceY + floorY) / 2}}
-	chain := path{}.move(chainX-1, faceY).line(chainX+1, faceY).move(chainX, faceY).line(chainX, floorY).move(chainX-1, floorY).line(chainX+1, floorY)
+	chain := down(new(path), chainX, faceY, floorY)
 	switch bottom := d.bottomY(); {
 	case d.through():
 		notes = []note{{"bite", d.Depth.Text, (faceY + floorY) / 2}, {"bitten", "through", d.back - 0.5}}
 	case d.Left.Known():
-		chain = chain.move(chainX, floorY).line(chainX, bottom).move(chainX-1, bottom).line(chainX+1, bottom)
+		down(chain, chainX, floorY, bottom)
 		notes = append(notes, note{"left", d.Left.Text, (floorY + bottom) / 2})
 	}
 	if y, ok := d.leastY(); ok {
@@ -362,11 +362,10 @@ func (d *drawn) headings() {
 
 // span marks a width over the resist with a leader to its word, or, where
 // there is no width any more, its middle.
-func (d *drawn) span(from, to, middle, y, word float64) {
+func (d *drawn) span(left, right, middle, y, word float64) {
 	const ends, underRows = 0.9, 11
-	if from < to {
-		d.drawing.add(Dimension, path{}.move(d.x(from), y-ends).line(d.x(from), y+ends).move(d.x(from), y).line(d.x(to), y).
-			move(d.x(to), y-ends).line(d.x(to), y+ends))
+	if left < right {
+		d.drawing.add(Dimension, across(d.x(left), d.x(right), y, ends))
 	} else {
 		y = faceY - resistHigh
 	}

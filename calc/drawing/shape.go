@@ -94,63 +94,101 @@ type Size struct {
 func (s Size) Known() bool { return s.Text != "" }
 
 // add puts a path down.
-func (d *Drawing) add(role Role, p path) {
-	d.Shapes = append(d.Shapes, Shape{Role: role, Path: string(p)})
+//
+//go:noinline
+func (d *Drawing) add(role Role, p *path) {
+	d.Shapes = append(d.Shapes, Shape{Role: role, Path: string(p.data)})
 }
 
 // dash puts a dashed path down.
-func (d *Drawing) dash(role Role, p path) {
-	d.Shapes = append(d.Shapes, Shape{Role: role, Path: string(p), Dash: true})
+func (d *Drawing) dash(role Role, p *path) {
+	d.add(role, p)
+	d.Shapes[len(d.Shapes)-1].Dash = true
 }
 
 // write puts a text down.
+//
+//go:noinline
 func (d *Drawing) write(role Role, text string, x, y, size float64, anchor Anchor) {
 	d.Shapes = append(d.Shapes, Shape{Role: role, Text: text, X: round(x), Y: round(y), Size: size, Anchor: anchor})
 }
 
 // bold makes the last text strong, if it still has room to be.
+//
+//go:noinline
 func (d *Drawing) bold(room float64) {
 	last := &d.Shapes[len(d.Shapes)-1]
 	last.Strong = widthOf(last.Text, last.Size, true) <= room
 }
 
-// path is SVG path data in the making.
-type path []byte
+// path is SVG path data in the making. What draws it, like what puts it down,
+// is kept out of its callers for the size of the program.
+type path struct{ data []byte }
 
-func (p path) move(x, y float64) path { return p.to('M', x, y) }
-func (p path) line(x, y float64) path { return p.to('L', x, y) }
-func (p path) close() path            { return append(p, 'Z') }
+// from begins a path.
+func from(x, y float64) *path { return new(path).move(x, y) }
 
-func (p path) to(letter byte, x, y float64) path { return append(p, letter).number(x).number(y) }
+//go:noinline
+func (p *path) move(x, y float64) *path { return p.to('M', x, y) }
+
+//go:noinline
+func (p *path) line(x, y float64) *path { return p.to('L', x, y) }
+
+//go:noinline
+func (p *path) close() *path {
+	p.data = append(p.data, 'Z')
+	return p
+}
+
+//go:noinline
+func (p *path) to(letter byte, x, y float64) *path {
+	p.data = append(p.data, letter)
+	p.number(x)
+	p.number(y)
+	return p
+}
 
 // arc is a part of an ellipse, less than half of it, against the clock.
-func (p path) arc(rx, ry, x, y float64) path {
+//
+//go:noinline
+func (p *path) arc(rx, ry, x, y float64) *path {
 	if round(rx) == 0 || round(ry) == 0 {
 		return p.line(x, y)
 	}
-	p = append(p, 'A').number(rx).number(ry)
-	return append(p, " 0 0 0"...).number(x).number(y)
+	p.to('A', rx, ry)
+	p.data = append(p.data, " 0 0 0"...)
+	p.number(x)
+	p.number(y)
+	return p
 }
 
 // number writes a coordinate with at most 3 decimals, a blank before it unless
 // a letter stands there.
-func (p path) number(x float64) path {
-	if last := p[len(p)-1]; last < 'A' {
-		p = append(p, ' ')
+//
+//go:noinline
+func (p *path) number(x float64) {
+	if last := p.data[len(p.data)-1]; last < 'A' {
+		p.data = append(p.data, ' ')
 	}
-	return strconv.AppendFloat(p, round(x), 'f', -1, 64)
+	p.data = strconv.AppendFloat(p.data, round(x), 'f', -1, 64)
 }
 
 // round is a coordinate to a thousandth of a millimetre.
+//
+//go:noinline
 func round(x float64) float64 { return math.Round(x*1000)/1000 + 0 }
 
-func segment(x1, y1, x2, y2 float64) path { return path{}.move(x1, y1).line(x2, y2) }
+//go:noinline
+func segment(x1, y1, x2, y2 float64) *path { return from(x1, y1).line(x2, y2) }
 
-func rectangle(x1, y1, x2, y2 float64) path {
-	return path{}.move(x1, y1).line(x2, y1).line(x2, y2).line(x1, y2).close()
+//go:noinline
+func rectangle(x1, y1, x2, y2 float64) *path {
+	return from(x1, y1).line(x2, y1).line(x2, y2).line(x1, y2).close()
 }
 
 // sentences joins what there is to say.
+//
+//go:noinline
 func sentences(said ...string) string {
 	kept := said[:0]
 	for _, s := range said {

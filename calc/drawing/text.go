@@ -25,10 +25,8 @@ var (
 	}
 )
 
-// Widths of what is not in the tables: the usual signs, letters with accents
-// and the like, and what is as wide as it is high (em, memory).
-var signWidths = map[rune]float64{'°': 0.5, '²': 0.44, '³': 0.44, '·': 0.38, '–': 0.5, '“': 0.52, '”': 0.52, '’': 0.38}
-
+// Widths of what is not in the tables, in ems (from memory): at most this for
+// letters with accents and most signs, and that for what fills a square and more.
 const (
 	letterWidth = 1.05
 	squareWidth = 1.4
@@ -36,6 +34,8 @@ const (
 )
 
 // widthOf is how wide a text may be in any face, in the unit of size.
+//
+//go:noinline
 func widthOf(text string, size float64, strong bool) float64 {
 	var em float64
 	for _, r := range text {
@@ -44,6 +44,7 @@ func widthOf(text string, size float64, strong bool) float64 {
 	return em * size
 }
 
+//go:noinline
 func widthOfRune(r rune, strong bool) float64 {
 	if ' ' <= r && r <= '~' {
 		if strong {
@@ -51,10 +52,10 @@ func widthOfRune(r rune, strong bool) float64 {
 		}
 		return float64(plainWidths[r-' ']) / 100
 	}
-	if w, ok := signWidths[r]; ok {
-		return w
-	}
-	if r < firstSquare {
+	switch {
+	case r == '²' || r == '³' || r == '°' || r == '–' || r == '’':
+		return 0.52
+	case r < firstSquare:
 		return letterWidth
 	}
 	return squareWidth
@@ -64,7 +65,7 @@ func widthOfRune(r rune, strong bool) float64 {
 // a word that is wider than a line is broken in itself.
 func wrap(text string, size, width float64, strong bool) (lines []string) {
 	line := ""
-	for word := range strings.FieldsSeq(text) {
+	for _, word := range strings.Fields(text) {
 		joined := word
 		if line != "" {
 			joined = line + " " + word

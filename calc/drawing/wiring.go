@@ -21,7 +21,7 @@ func (s *cardSheet) wiring() {
 	d.write(Figure, "+", work, top+supplyHigh/2+size*0.35, size, Middle)
 	d.write(Figure, "–", cathode, top+supplyHigh/2+size*0.35, size, Middle)
 	d.add(Bath, rectangle(left, level, right, floor))
-	d.add(Frame, path{}.move(left, vessel).line(left, floor).line(right, floor).line(right, vessel))
+	d.add(Frame, from(left, vessel).line(left, floor).line(right, floor).line(right, vessel))
 	d.add(Positive, segment(work, top+supplyHigh, work, level+1.5))
 	d.add(Negative, segment(cathode, top+supplyHigh, cathode, level+1.5))
 	d.add(Metal, rectangle(work-plate/2, level+1.5, work+plate/2, floor-2))

@@ -3,6 +3,7 @@ package field
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"saltbite/calc/quantity"
 )
@@ -29,6 +30,9 @@ func (f *Field) read(text string) (Value, *Error) {
 	v := Value{State: Given, Text: text}
 	switch f.Form {
 	case Words:
+		if f.Max > 0 && utf8.RuneCountInString(text) > int(f.Max) {
+			return v, f.because(text, string(quantity.OutOfSize), "is longer than "+f.limit(f.Max)+" characters")
+		}
 		return v, nil
 	case Choice:
 		return f.pick(v)

@@ -26,7 +26,7 @@ type Field struct {
 	Units   []string // the page's unit control, the bare unit first; none: no control
 	USUnit  string   // which of Units the page starts with in US units; "": the bare one
 	Default string   // what a blank means, in the bare unit; "": not given
-	Min     float64  // least and most allowed, in the unit of Limit
+	Min     float64  // least and most allowed, in the unit of Limit; of Words, the most characters
 	Max     float64
 	Limit   string // unit of Min and Max
 	Second  string // unit symbol of a bare second number of a Series
@@ -166,7 +166,7 @@ var Fields = []Field{
 		Min: 1, Max: 100, Limit: "%", Noun: "a purity", Example: "98 %"},
 	temperature("temperature", "20", "the bath's temperature", "20 C"),
 	temperature("coldest", "", "the coldest the bath is kept at", "5 C"),
-	{Name: "mixed", Part: Bath, Form: Words, Noun: "the day the bath was mixed", Example: "3 May"},
+	{Name: "mixed", Part: Bath, Form: Words, Max: 40, Noun: "the day the bath was mixed", Example: "3 May"},
 	mass("saltInHand", Bath, "a mass of salt", "500 g"),
 	mass("waterInHand", Bath, "a mass of water", "2 kg"),
 

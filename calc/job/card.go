@@ -1,8 +1,6 @@
 package job
 
 import (
-	"strings"
-
 	"saltbite/calc/drawing"
 	"saltbite/calc/field"
 )
@@ -70,31 +68,39 @@ func (b *bench) startWords() string {
 	return ""
 }
 
-// settings are what is set up by, each where it is known; what everyone sets
-// has a place to be written in.
+// settings are what is set up by: each where it is known, and a place to write
+// in for what everyone sets. A figure is an answer's, or a field's as typed.
+var settings = [...]struct {
+	word, answer, typed string
+	always, unsaid      bool // shown when blank; only where no sentence says it
+}{
+	{"current", "current", "", true, false},
+	{"of the bare metal", "density", "", false, false},
+	{"across the cell", "cellVolts", "", true, false},
+	{"time", "time", "", false, true},
+	{"depth", "depth", "", false, true},
+	{"sheet left", "left", "", false, false},
+	{"bare metal in all", "totalArea", "", false, false},
+	{"each piece loses", "removedEach", "", false, false},
+	{"gap", "depth", "gap", true, false},
+	{"cathode", "cathodeNeeded", "cathode", false, false},
+	{"its strength", "perLitre", "", false, false},
+	{"its volume", "volume", "", false, false},
+}
+
 func (b *bench) settings() (rows []drawing.Row) {
-	row := func(word string, texts ...string) {
-		if text := strings.Join(texts, ""); text != "" {
-			rows = append(rows, drawing.Row{Word: word, Figure: text})
+	for _, s := range settings {
+		size := b.size(s.answer)
+		if s.typed != "" {
+			size = b.typed(s.typed, s.answer)
+		}
+		if s.word == "its strength" && b.salt.salt != nil {
+			rows = append(rows, drawing.Row{Word: "bath", Figure: b.bathInWords()})
+		}
+		if s.always || size.Known() && !(s.unsaid && b.firstFound() != "") {
+			rows = append(rows, drawing.Row{Word: s.word, Figure: size.Text})
 		}
 	}
-	rows = append(rows, drawing.Row{Word: "current", Figure: b.size("current").Text})
-	row("of the bare metal", b.size("density").Text)
-	rows = append(rows, drawing.Row{Word: "across the cell", Figure: b.size("cellVolts").Text})
-	if b.firstFound() == "" {
-		row("time", b.size("time").Text)
-		row("depth", b.size("depth").Text)
-	}
-	row("sheet left", b.size("left").Text)
-	row("bare metal in all", b.size("totalArea").Text)
-	row("each piece loses", b.size("removedEach").Text)
-	rows = append(rows, drawing.Row{Word: "gap", Figure: b.typed("gap", "depth").Text})
-	row("cathode", b.typed("cathode", "cathodeNeeded").Text)
-	if b.salt.salt != nil {
-		row("bath", b.bathInWords())
-	}
-	row("its strength", b.size("perLitre").Text)
-	row("its volume", b.size("volume").Text)
 	return rows
 }
 

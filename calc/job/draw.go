@@ -32,6 +32,8 @@ func drawn(d drawing.Drawing, ok bool) *drawing.Drawing {
 }
 
 // size is an answer as it is drawn; nothing where it is absent.
+//
+//go:noinline
 func (b *bench) size(name string) drawing.Size {
 	f, ok := b.figures[name]
 	if !ok {
@@ -45,6 +47,8 @@ func (b *bench) size(name string) drawing.Size {
 const leastInMillimetres, leastInInches = 1e-6, 2.54e-6
 
 // sized is a figure in SI, printed as the answer of that name would be.
+//
+//go:noinline
 func (b *bench) sized(name string, si float64) drawing.Size {
 	row := field.AnswerByName(name)
 	if row.Kind == quantity.Length && si < leastInInches && (b.us || si < leastInMillimetres) {
@@ -54,6 +58,8 @@ func (b *bench) sized(name string, si float64) drawing.Size {
 }
 
 // typed is a field's amount, printed likewise; nothing where it is not given.
+//
+//go:noinline
 func (b *bench) typed(field, answer string) drawing.Size {
 	f := b.amount(field)
 	if !f.known() {

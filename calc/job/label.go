@@ -22,7 +22,7 @@ func (b *bench) label() (drawing.Drawing, bool) {
 	signal, codes := salt.Hazards()
 	l := drawing.Label{
 		Title: field.Capital(b.bathInWords()) + " bath", Signal: signal,
-		Holds: b.heldWords(), Mixed: b.fields.Value("mixed").Text, Etched: b.etchedWords(),
+		Holds: b.heldWords(), Mixed: b.mixedWords(), Etched: b.etchedWords(),
 		Warnings: []string{"Not a food container.", "Supplier's sheet, local rules come first."},
 	}
 	if len(codes) > 0 {
@@ -62,6 +62,14 @@ func (b *bench) heldWords() string {
 		said = b.text("volume") + " at " + said
 	}
 	return said
+}
+
+// mixedWords is when the bath was mixed, as it was typed.
+func (b *bench) mixedWords() string {
+	if v := b.fields.Value("mixed"); v.State == field.Given {
+		return v.Text
+	}
+	return ""
 }
 
 // etchedWords is what was etched in the bath before this run.
