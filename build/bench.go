@@ -20,6 +20,7 @@ const (
 	wasmToNative = 8.0  // the same jobs, as WebAssembly in Node to natively
 	answerLimit  = 2.0  // ms for the slowest of the jobs that give every answer, through saltbite.mjs in Node
 	findLimit    = 1.0  // ms to find a metal, likewise
+	drawLimit    = 3.0  // ms for all the drawings of a job, likewise
 	longLimit    = 50.0 // ms for a job with 100 kB in a field, likewise
 	replyLimit   = 4.0  // ms from post to reply on the page, median
 	paintLimit   = 50.0 // ms from key to painted answer on a slowed page, 95th percentile: three frames
@@ -159,6 +160,7 @@ func (m *measure) inNode(root, dist string) error {
 	}{
 		{"answer through saltbite.mjs, the slowest job's median", "answer", answerLimit},
 		{"find through saltbite.mjs, median", "find", findLimit},
+		{"all drawings through saltbite.mjs, the slowest job's median", "draw", drawLimit},
 		{"100 kB in the slowest field through saltbite.mjs", "long", longLimit},
 	} {
 		ms, err := strconv.ParseFloat(figures.Get(f.name), 64)

@@ -3,7 +3,7 @@
 //     node pace.mjs PATH-OF-SALTBITE.MJS JOBS
 //
 // prints the figures in the text form of a set of fields: milliseconds for
-// `answer`, `find` and `long`, and the `slowest` field. The jobs stand in lines.
+// `answer`, `find`, `draw` and `long`, and the `slowest` field. The jobs stand in lines.
 import { pathToFileURL } from 'node:url'
 
 const [path, text] = process.argv.slice(2)
@@ -28,6 +28,9 @@ let answer = 0
 for (const job of jobs) answer = Math.max(answer, await median(100, () => bench.answer(job)))
 const find = await median(300, (i) => bench.find(misspelt[i % misspelt.length]))
 
+let draw = 0
+for (const job of jobs) draw = Math.max(draw, await median(100, () => bench.draw(job)))
+
 let long = 0
 let slowest = ''
 const name = 'a1 .é%'
@@ -37,5 +40,5 @@ for (const field of [...Object.keys(fields), 'current', 'time', 'area', 'saltInH
   if (took > long) [long, slowest] = [took, field]
 }
 
-console.log(String(new URLSearchParams({ answer, find, long, slowest })))
+console.log(String(new URLSearchParams({ answer, find, draw, long, slowest })))
 bench.close()

@@ -9,6 +9,7 @@ import (
 
 	"saltbite/calc/field"
 	"saltbite/calc/job"
+	"saltbite/testdata"
 )
 
 // A panic inside a call becomes an error "internal", and the next call works.
@@ -69,6 +70,59 @@ func TestReplyJSON(t *testing.T) {
 	if got.Rows.Metal == nil || len(got.Found) != 2 {
 		t.Errorf("%s", text)
 	}
+}
+
+// A panic while drawing draws nothing, and the next call works.
+func TestGuardedDraw(t *testing.T) {
+	call := guarded(func(text string) string {
+		if text == "fault" {
+			panic("fault")
+		}
+		return draw(text)
+	}, faultyDraw)
+	for range 2 {
+		if got := call("fault"); got != "{}" {
+			t.Errorf("a fault draws %s", got)
+		}
+		if got := call("depth=0.1&sheet=1"); !strings.HasPrefix(got, `{"section":{"width":100,"height":50,`) {
+			t.Errorf("after it: %s", got)
+		}
+	}
+}
+
+// Whatever is sent, what is drawn is JSON of finite numbers, each shape either
+// a path or a text, each drawing with its words.
+func FuzzDraw(f *testing.F) {
+	for _, text := range testdata.Everything {
+		f.Add(text)
+	}
+	f.Add("depth=1e-6&undercut=10&line=1e4&sheet=1e-3&sides=2&keep=100+%25")
+	f.Add("metal=copper&readings=0:00+0;0:00+0&area=1e-6&depth=100&before=1&after=1")
+	f.Add("salt=salt&mixed=\u7532\u4e59&etched=1e6&metal=sterling&units=us")
+	f.Fuzz(func(t *testing.T, text string) {
+		drawn := draw(text)
+		var got map[string]struct {
+			Width, Height float64
+			Title, Words  string
+			Shapes        []struct {
+				Role, Path, Text, Anchor string
+				Size                     float64
+			}
+		}
+		if err := json.Unmarshal([]byte(drawn), &got); err != nil {
+			t.Fatalf("%v in %s", err, drawn)
+		}
+		for name, d := range got {
+			if d.Title == "" || d.Words == "" || len(d.Shapes) == 0 || d.Width <= 0 || strings.Contains(drawn, "NaN") || strings.Contains(drawn, "Inf") {
+				t.Errorf("%q: %s is %+v", text, name, d)
+			}
+			for _, s := range d.Shapes {
+				if (s.Path == "") == (s.Text == "") || s.Role == "" || s.Text != "" && (s.Anchor == "" || s.Size < 3) {
+					t.Errorf("%q: %s has %+v", text, name, s)
+				}
+			}
+		}
+	})
 }
 
 // Whatever is sent, the reply is JSON of finite numbers, every error has its

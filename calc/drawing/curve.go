@@ -32,11 +32,12 @@ type Point struct{ Time, Depth Size }
 const (
 	plotTop, plotBottom = 8.5, 41.5
 	plotRight           = 69
-	curveColumn         = 9.9 // where the first note may stand
-	overrun             = 1.2 // of the time that is drawn, over the target's
-	farthest            = 1.6 // of a limit that is drawn, over what else is
-	samples             = 24  // of the curve
-	mostReadings        = 60  // that are drawn; more can't be told apart
+	ticksY              = 47.3 // of the numbers under it
+	curveColumn         = 9.9  // where the first note may stand
+	overrun             = 1.2  // of the time that is drawn, over the target's
+	farthest            = 1.6  // of a limit that is drawn, over what else is
+	samples             = 24   // of the curve
+	mostReadings        = 60   // that are drawn; more can't be told apart
 )
 
 // plotted is a curve laid out.
@@ -144,7 +145,7 @@ func (p *plotted) axes() {
 	}
 	p.timeAxis()
 	d.write(Small, unit, 1.5, 4.8, wordSize, Start)
-	d.write(Small, p.timeUnit, columnX, plotBottom+5.2, wordSize, Start)
+	d.write(Small, p.timeUnit, columnX, ticksY, wordSize, Start)
 	d.add(Axis, from(p.left, plotTop).line(p.left, plotBottom).line(plotRight, plotBottom))
 }
 
@@ -161,7 +162,7 @@ func (p *plotted) timeAxis() {
 		x := p.x(quantity.Of(float64(i)*p.timeStep, p.timeUnit))
 		d.add(Axis, segment(x, plotBottom, x, plotBottom+1))
 		if x+wide(text)/2 < columnX {
-			d.write(Small, text, x, plotBottom+5.2, wordSize, Middle)
+			d.write(Small, text, x, ticksY, wordSize, Middle)
 		}
 	}
 }
@@ -203,14 +204,15 @@ func (p *plotted) limits() {
 
 // times marks half time and the end, with their words over the picture.
 func (p *plotted) times() {
-	const row, from = 4.8, 14
+	const row, from = 4.8, 11
 	d, t := &p.drawing, p.Target
 	right := float64(from)
 	if p.Half.Known() {
-		x := p.x(p.Half.SI)
+		x, width := p.x(p.Half.SI), widthOf("half time", wordSize, false)
 		d.dash(Half, segment(x, plotBottom, x, plotTop-2.5))
-		d.write(Word, "half time", x, row, wordSize, Middle)
-		right = x + widthOf("half time", wordSize, false)/2 + 2
+		left := math.Max(right, x-width/2)
+		d.write(Word, "half time", left, row, wordSize, Start)
+		right = left + width + 2
 	}
 	if !t.Time.Known() || !t.Depth.Known() {
 		return

@@ -54,7 +54,7 @@ func (s *sheet) fit(role Role, text string, x, size, room float64, strong bool) 
 		size = max(nine, size-0.2)
 	}
 	if widthOf(text, size, strong) > room {
-		text = headOf(text, size, room-size, strong) + "…"
+		text = headOf(text, size, room-letterWidth*size, strong) + "…"
 	}
 	s.put(role, text, x, size, Start, strong)
 }

@@ -30,7 +30,7 @@ var (
 const (
 	letterWidth = 1.05
 	squareWidth = 1.4
-	firstSquare = '\u1100' // Hangul, and most that follows
+	firstSquare = '\u2e80' // Chinese, and most that follows
 )
 
 // widthOf is how wide a text may be in any face, in the unit of size.

@@ -97,7 +97,7 @@ func (b *bench) measured(c *drawing.Curve) {
 				Time: drawing.Size{SI: r.Time - list[0].Time}, Depth: drawing.Size{SI: depth}})
 		}
 		last := &c.Readings[len(list)-1]
-		last.Time.Text, last.Depth.Text = b.say("time", last.Time.SI), b.text("depthSoFar")
+		last.Time.Text, last.Depth.Text = b.say("time", last.Time.SI), b.size("depthSoFar").Text
 	}
 	if !b.has("depthNow") {
 		return

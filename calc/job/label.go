@@ -57,7 +57,14 @@ func (b *bench) heldWords() string {
 	if v := b.fields.Value("strength"); v.State == field.Given {
 		kind, unit = v.Q.Kind, v.Q.Unit
 	}
-	said := quantity.Print(b.mix.solution.In(kind), kind, unit) + " of " + b.salt.salt.Name
+	form := "salt"
+	switch b.salt.salt {
+	case bath.CopperSulfate:
+		form = "crystals"
+	case bath.CopperSulfateAnhydrous:
+		form = "anhydrous salt"
+	}
+	said := quantity.Print(b.mix.solution.In(kind), kind, unit) + " of " + form
 	if b.has("volume") {
 		said = b.text("volume") + " at " + said
 	}

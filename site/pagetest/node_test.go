@@ -82,6 +82,23 @@ func TestVectorsInNode(t *testing.T) {
 	}
 }
 
+// TestDrawInNode draws a job as a script does: shapes with roles, in
+// millimetres of a frame, and words that say the same.
+func TestDrawInNode(t *testing.T) {
+	said := node(t, `
+		const bench = await open()
+		const { section, curve, card, label } = await bench.draw({ metal: 'brass', depth: '0.2 mm', sheet: '18 ga', line: 0.5, density: 30 })
+		const texts = (drawing) => drawing.shapes.filter((shape) => 'text' in shape).map((shape) => shape.text)
+		const paths = (role) => section.shapes.filter((shape) => shape.role === role && 'path' in shape).length
+		console.log([section.width, section.height, section.metal, paths('metal'), paths('resist') > 1, texts(section).includes('0.200 mm'),
+			section.words.includes('0.824 mm is left'), texts(curve).includes('half time'), card.height, label === undefined].join('|'))
+		console.log(Object.keys(await bench.draw({})).length)
+		bench.close()`, "")
+	if want := "100|50|brass|1|true|true|true|true|210|true\n0\n"; said != want {
+		t.Errorf("it draws %q, want %q", said, want)
+	}
+}
+
 // TestAnythingIsAnswered gives the calls what no caller should: each is answered,
 // none throws, and the call after it works.
 func TestAnythingIsAnswered(t *testing.T) {
@@ -95,10 +112,10 @@ func TestAnythingIsAnswered(t *testing.T) {
 			{ metal: '\ud800' }, { metal: 'copper', constructor: 'x', toString: 'y' }]
 		let wrong = []
 		for (const [i, one] of anything.entries()) {
-			for (const call of ['answer', 'find']) {
+			for (const call of ['answer', 'find', 'draw']) {
 				try {
 					const reply = await bench[call](one)
-					const whole = call === 'find' ? Array.isArray(reply)
+					const whole = call === 'find' ? Array.isArray(reply) : call === 'draw' ? typeof reply === 'object' && reply !== null
 						: ['sentence', 'found', 'answers', 'rows', 'cautions', 'errors'].every((key) => key in reply)
 					if (!whole) wrong.push(call + ' ' + i + ' gave ' + JSON.stringify(reply))
 					if (call === 'answer' && reply.errors.some((e) => e.code === 'internal')) wrong.push('answer ' + i + ' is internal')

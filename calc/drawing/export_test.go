@@ -1,0 +1,4 @@
+package drawing
+
+// WidthOf lends the table of widths to the tests that measure boxes.
+var WidthOf = widthOf
