@@ -213,6 +213,8 @@ func (w *writer) text(s string) {
 	w.out = append(w.out, '"')
 	for _, r := range s {
 		switch {
+		case ' ' <= r && r <= '~' && r != '"' && r != '\\': // nothing to escape
+			w.out = append(w.out, byte(r))
 		case r == '"' || r == '\\':
 			w.out = append(w.out, '\\', byte(r))
 		case r < ' ':

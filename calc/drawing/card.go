@@ -48,9 +48,15 @@ const (
 	cardMargin            = 8.5
 )
 
-// type sizes, mm, from the most readable to the smallest that is allowed, with
-// the height of a line to write on.
-var tightness = [...]struct{ size, leading, title, sentence, rule, gap float64 }{
+// typeSizes are those of a card, mm, with the height of a line to write on and
+// the gap beside a heading's rule.
+type typeSizes struct{ size, leading, title, sentence, rule, gap float64 }
+
+// line is the height of a line.
+func (t typeSizes) line() float64 { return t.size * t.leading }
+
+// tightness goes from the most readable to the smallest that is allowed.
+var tightness = [...]typeSizes{
 	{3.8, 1.3, 6.4, 5.2, 9, 1.4},
 	{3.5, 1.25, 5.6, 4.6, 8, 1.2},
 	{3.3, 1.22, 5, 4, 7, 0.9},
@@ -61,18 +67,25 @@ var tightness = [...]struct{ size, leading, title, sentence, rule, gap float64 }
 // all cautions fit at the smallest, the least grave are counted instead: the
 // page has them.
 func (c Card) Draw() Drawing {
-	for tight := range tightness {
-		if made, ok := c.lay(tight, c.lighter()); ok {
+	const last = len(tightness) - 1
+	for tight := 0; ; {
+		made, used := c.lay(tight, c.lighter())
+		if used <= 1 {
 			return made
+		}
+		if tight == last {
+			break
+		}
+		for most := 1.1 * tightness[tight].line() / used; tight < last; {
+			if tight++; tightness[tight].line() <= most {
+				break
+			}
 		}
 	}
-	shown := c.lighter()
-	for {
-		made, ok := c.lay(len(tightness)-1, shown)
-		if ok || shown == 0 {
+	for shown := c.lighter() - 1; ; shown-- {
+		if made, used := c.lay(last, shown); used <= 1 || shown <= 0 {
 			return made
 		}
-		shown--
 	}
 }
 
@@ -84,8 +97,8 @@ type cardSheet struct {
 	ruled  float64
 }
 
-// lay writes the card, and says whether it fits.
-func (c Card) lay(tight, cautions int) (Drawing, bool) {
+// lay writes the card, and says what share of the paper's height it takes.
+func (c Card) lay(tight, cautions int) (made Drawing, used float64) {
 	set := tightness[tight]
 	s := &cardSheet{Card: c}
 	s.drawing = Drawing{Width: a5Width, Height: a5Height, Title: "Bench card", Words: c.words()}
@@ -106,7 +119,7 @@ func (c Card) lay(tight, cautions int) (Drawing, bool) {
 	if !c.Barred {
 		s.log()
 	}
-	return s.drawing, s.y <= s.bottom
+	return s.drawing, s.y / s.bottom
 }
 
 func (s *cardSheet) title(size float64) {

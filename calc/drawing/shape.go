@@ -9,6 +9,7 @@
 package drawing
 
 import (
+	"bytes"
 	"math"
 	"strconv"
 	"strings"
@@ -170,8 +171,20 @@ func (p *path) number(x float64) {
 	if last := p.data[len(p.data)-1]; last < 'A' {
 		p.data = append(p.data, ' ')
 	}
-	p.data = strconv.AppendFloat(p.data, round(x), 'f', -1, 64)
+	n := int64(math.Round(math.Max(-farthestOut, math.Min(x, farthestOut)) * 1000))
+	if n < 0 {
+		p.data = append(p.data, '-')
+		n = -n
+	}
+	p.data = strconv.AppendInt(p.data, n/1000, 10)
+	if n %= 1000; n > 0 {
+		p.data = append(p.data, '.', '0'+byte(n/100), '0'+byte(n/10%10), '0'+byte(n%10))
+		p.data = bytes.TrimRight(p.data, "0")
+	}
 }
+
+// farthestOut is more than the radius of any arc, mm.
+const farthestOut = 1e9
 
 // round is a coordinate to a thousandth of a millimetre.
 //

@@ -64,24 +64,24 @@ func widthOfRune(r rune, strong bool) float64 {
 // wrap breaks a text into lines that fit a width, between words where it can;
 // a word that is wider than a line is broken in itself.
 func wrap(text string, size, width float64, strong bool) (lines []string) {
-	line := ""
+	line, wide := "", 0.0
+	blank := widthOf(" ", size, strong)
 	for _, word := range strings.Fields(text) {
-		joined := word
-		if line != "" {
-			joined = line + " " + word
-		}
-		if widthOf(joined, size, strong) <= width {
-			line = joined
+		w := widthOf(word, size, strong)
+		if line != "" && wide+blank+w <= width {
+			line, wide = line+" "+word, wide+blank+w
 			continue
 		}
 		if line != "" {
 			lines = append(lines, line)
 		}
-		for line = word; widthOf(line, size, strong) > width; {
-			head := headOf(line, size, width, strong)
+		for w > width {
+			head := headOf(word, size, width, strong)
 			lines = append(lines, head)
-			line = line[len(head):]
+			word = word[len(head):]
+			w = widthOf(word, size, strong)
 		}
+		line, wide = word, w
 	}
 	if line != "" {
 		lines = append(lines, line)
