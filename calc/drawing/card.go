@@ -66,7 +66,7 @@ var tightness = [...]typeSizes{
 // Draw draws the card at the largest type at which all of it fits. Where not
 // all cautions fit at the smallest, the least grave are counted instead: the
 // page has them.
-func (c Card) Draw() Drawing {
+func (c *Card) Draw() *Drawing {
 	const last = len(tightness) - 1
 	for tight := 0; ; {
 		made, used := c.lay(tight, c.lighter())
@@ -98,9 +98,9 @@ type cardSheet struct {
 }
 
 // lay writes the card, and says what share of the paper's height it takes.
-func (c Card) lay(tight, cautions int) (made Drawing, used float64) {
+func (c *Card) lay(tight, cautions int) (made *Drawing, used float64) {
 	set := tightness[tight]
-	s := &cardSheet{Card: c}
+	s := &cardSheet{Card: *c}
 	s.drawing = Drawing{Width: a5Width, Height: a5Height, Title: "Bench card", Words: c.words()}
 	if c.US {
 		s.drawing.Width, s.drawing.Height = halfWidth, halfHeight
@@ -119,7 +119,7 @@ func (c Card) lay(tight, cautions int) (made Drawing, used float64) {
 	if !c.Barred {
 		s.log()
 	}
-	return s.drawing, s.y / s.bottom
+	return &s.drawing, s.y / s.bottom
 }
 
 func (s *cardSheet) title(size float64) {
@@ -317,7 +317,7 @@ func (s *cardSheet) blanks(names []string) {
 }
 
 // words says all that stands on the card.
-func (c Card) words() string {
+func (c *Card) words() string {
 	said := []string{"Bench card: " + c.Title, c.Sentence, c.Likely}
 	for _, level := range []Level{Stop, Warn, Note} {
 		for _, w := range c.Cautions {

@@ -52,14 +52,14 @@ type plotted struct {
 	depthStep float64 // in the unit of lengths
 }
 
-// Draw draws the curve. There is none where its end is not known.
-func (c Curve) Draw() (Drawing, bool) {
+// Draw draws the curve; nil where its end is not known.
+func (c *Curve) Draw() *Drawing {
 	if c.Depth == nil {
-		return Drawing{}, false
+		return nil
 	}
-	p := &plotted{Curve: c}
+	p := &plotted{Curve: *c}
 	if !p.measure() {
-		return Drawing{}, false
+		return nil
 	}
 	p.drawing = Drawing{Width: frameWidth, Height: frameHeight, Title: "Depth against time", Words: p.words()}
 	p.axes()
@@ -69,7 +69,7 @@ func (c Curve) Draw() (Drawing, bool) {
 	p.times()
 	p.readings()
 	p.notes()
-	return p.drawing, true
+	return &p.drawing
 }
 
 // measure chooses how far the axes go.
@@ -82,8 +82,9 @@ func (p *plotted) measure() bool {
 	if p.Fast != nil {
 		p.depth = math.Max(p.depth, p.Fast(p.time))
 	}
-	for _, r := range append(p.Readings[:len(p.Readings):len(p.Readings)], p.Weighing) {
-		p.depth = math.Max(p.depth, r.Depth.SI)
+	p.depth = math.Max(p.depth, p.Weighing.Depth.SI)
+	for i := range p.Readings {
+		p.depth = math.Max(p.depth, p.Readings[i].Depth.SI)
 	}
 	most := p.depth * farthest
 	for _, limit := range []Size{p.Sheet, p.Line} {
@@ -100,8 +101,8 @@ func (p *plotted) measure() bool {
 
 func (p *plotted) lastMeasured() float64 {
 	last := p.Weighing.Time.SI
-	for _, r := range p.Readings {
-		last = math.Max(last, r.Time.SI)
+	for i := range p.Readings {
+		last = math.Max(last, p.Readings[i].Time.SI)
 	}
 	return last
 }
@@ -205,7 +206,7 @@ func (p *plotted) limits() {
 // times marks half time and the end, with their words over the picture.
 func (p *plotted) times() {
 	const row, from = 4.8, 11
-	d, t := &p.drawing, p.Target
+	d, t := &p.drawing, &p.Target
 	right := float64(from)
 	if p.Half.Known() {
 		x, width := p.x(p.Half.SI), widthOf("half time", wordSize, false)
@@ -230,14 +231,14 @@ func (p *plotted) times() {
 func (p *plotted) readings() {
 	const round, diamond = 0.9, 1.5
 	every := (len(p.Readings) + mostReadings - 1) / mostReadings
-	for i, m := range p.Readings {
+	for i := range p.Readings {
 		if (len(p.Readings)-1-i)%every != 0 {
 			continue
 		}
-		x, y := p.x(m.Time.SI), p.y(m.Depth.SI)
+		x, y := p.x(p.Readings[i].Time.SI), p.y(p.Readings[i].Depth.SI)
 		p.drawing.add(Reading, from(x-round, y).arc(round, round, x+round, y).arc(round, round, x-round, y).close())
 	}
-	if w := p.Weighing; w.Depth.Known() {
+	if w := &p.Weighing; w.Depth.Known() {
 		x, y := p.x(w.Time.SI), p.y(w.Depth.SI)
 		p.drawing.add(Reading, from(x-diamond, y).line(x, y-diamond).line(x+diamond, y).line(x, y+diamond).close())
 	}
@@ -275,7 +276,7 @@ func (p *plotted) words() string {
 }
 
 func (p *plotted) targetWords() string {
-	t := p.Target
+	t := &p.Target
 	if !t.Time.Known() || !t.Depth.Known() {
 		return ""
 	}
@@ -299,10 +300,10 @@ func (p *plotted) limitWords(what string, level Size) string {
 func (p *plotted) measuredWords() string {
 	var said []string
 	if last := len(p.Readings) - 1; last >= 0 {
-		r := p.Readings[last]
+		r := &p.Readings[last]
 		said = append(said, "By the ammeter it is "+r.Depth.Text+" deep after "+r.Time.Text+".")
 	}
-	if w := p.Weighing; w.Depth.Known() {
+	if w := &p.Weighing; w.Depth.Known() {
 		said = append(said, "By its weight it is "+w.Depth.Text+" deep after "+w.Time.Text+".")
 	}
 	return sentences(said...)

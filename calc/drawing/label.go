@@ -26,14 +26,14 @@ var labelTightness = [...]struct{ size, leading, title, gap float64 }{
 }
 
 // Draw draws the label at the largest type at which all of it fits.
-func (l Label) Draw() Drawing {
-	var made Drawing
+func (l *Label) Draw() *Drawing {
+	var made *Drawing
 	for _, set := range labelTightness {
 		s := &sheet{left: labelMargin, right: labelWidth - labelMargin, y: labelMargin, size: set.size, leading: set.leading, gap: set.gap}
 		s.drawing = Drawing{Width: labelWidth, Height: labelHeight, Title: "Jar label", Words: l.words()}
 		s.drawing.add(LabelEdge, rectangle(0, 0, labelWidth, labelHeight))
 		l.lay(s, set.title)
-		made = s.drawing
+		made = &s.drawing
 		if s.y <= labelHeight-labelMargin {
 			break
 		}
@@ -41,7 +41,7 @@ func (l Label) Draw() Drawing {
 	return made
 }
 
-func (l Label) lay(s *sheet, title float64) {
+func (l *Label) lay(s *sheet, title float64) {
 	room := s.width() - widthOf(l.Signal, title, true) - 3
 	if l.Signal != "" {
 		s.put(Heading, l.Signal, s.right, title, End, true)
@@ -79,7 +79,7 @@ func (s *sheet) blank(name, text string, from, to, more float64) {
 }
 
 // words says all that stands on the label.
-func (l Label) words() string {
+func (l *Label) words() string {
 	said := []string{l.Title}
 	if l.Signal != "" {
 		said = append(said, l.Signal)

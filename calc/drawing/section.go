@@ -56,12 +56,12 @@ type drawn struct {
 	stretched float64 // how many times depths are larger than widths
 }
 
-// Draw draws the section. There is none without a depth.
-func (s Section) Draw() (Drawing, bool) {
+// Draw draws the section; nil without a depth.
+func (s *Section) Draw() *Drawing {
 	if !s.Depth.Known() || !(s.Depth.SI > 0) {
-		return Drawing{}, false
+		return nil
 	}
-	d := &drawn{Section: s}
+	d := &drawn{Section: *s}
 	d.measure()
 	d.drawing = Drawing{Width: frameWidth, Height: frameHeight, Title: "A cut through the sheet", Metal: s.Metal}
 	d.drawing.add(Bath, rectangle(0, 0, frameWidth, bathBottom))
@@ -72,7 +72,7 @@ func (s Section) Draw() (Drawing, bool) {
 	d.headings()
 	d.scale()
 	d.drawing.Words = d.words()
-	return d.drawing, true
+	return &d.drawing
 }
 
 // through says whether the bite goes through the sheet.

@@ -6,13 +6,13 @@ import (
 )
 
 // card is the bench card. There is one as soon as there is something to say.
-func (b *bench) card() (drawing.Drawing, bool) {
+func (b *bench) card() *drawing.Drawing {
 	c := drawing.Card{US: b.us, Barred: b.blocked(), Title: b.cardTitle(), Sentence: b.reply.Sentence, Likely: b.likelyWords()}
 	for _, caution := range b.reply.Cautions {
 		c.Cautions = append(c.Cautions, drawing.Warning{Level: cardLevels[caution.Level], Text: caution.Card})
 	}
 	if c.Sentence == "" && !b.stopped() {
-		return drawing.Drawing{}, false
+		return nil
 	}
 	c.Settings = b.settings()
 	c.Steps = [3]drawing.Step{
@@ -22,7 +22,7 @@ func (b *bench) card() (drawing.Drawing, bool) {
 	}
 	c.Checks = b.checks()
 	c.Waste = b.wasteWords()
-	return c.Draw(), true
+	return c.Draw()
 }
 
 var cardLevels = map[Level]drawing.Level{Note: drawing.Note, Warn: drawing.Warn, Stop: drawing.Stop}

@@ -9,12 +9,12 @@ import (
 
 // curve is depth against time, at the current of the job, or, where none is in
 // mind, at the one suggested.
-func (b *bench) curve() drawing.Curve {
+func (b *bench) curve() *drawing.Drawing {
 	law, ok := b.law()
 	why := b.takeFlow()
 	w := &b.bite
 	if !ok || w.shape == field.Bad || !w.whole() && !w.uniform() {
-		return drawing.Curve{}
+		return nil
 	}
 	c := drawing.Curve{US: b.us, Flow: b.drawnFlow(), Why: why, Sheet: b.size("deepest"), Line: b.size("deepestForLine")}
 	if e, ok := b.figures["efficiencyNow"]; ok {
@@ -30,7 +30,7 @@ func (b *bench) curve() drawing.Curve {
 	c.Depth = b.depthBySeconds(law)
 	b.aim(&c, law)
 	b.measured(&c)
-	return c
+	return c.Draw()
 }
 
 func (b *bench) depthBySeconds(law bite.Law) func(float64) float64 {

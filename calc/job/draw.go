@@ -17,18 +17,11 @@ type Drawings struct{ Section, Curve, Card, Label *drawing.Drawing }
 func Draw(s *field.Set) Drawings {
 	b := work(s)
 	return Drawings{
-		Section: drawn(b.section().Draw()),
-		Card:    drawn(b.card()),
-		Label:   drawn(b.label()),
-		Curve:   drawn(b.curve().Draw()), // last: it takes a current where there is none
+		Section: b.section(),
+		Card:    b.card(),
+		Label:   b.label(),
+		Curve:   b.curve(), // last: it takes a current where there is none
 	}
-}
-
-func drawn(d drawing.Drawing, ok bool) *drawing.Drawing {
-	if !ok {
-		return nil
-	}
-	return &d
 }
 
 // size is an answer as it is drawn; nothing where it is absent.
@@ -82,11 +75,11 @@ func (b *bench) family() string {
 
 // section is the cut through the sheet, at the depth of the job or, where none
 // is known, at the deepest that the sheet allows.
-func (b *bench) section() drawing.Section {
+func (b *bench) section() *drawing.Drawing {
 	undercut, sides := b.amount("undercut"), b.amount("sides")
 	depth, why := b.drawnDepth()
 	if !depth.Known() || !undercut.known() || !sides.known() {
-		return drawing.Section{}
+		return nil
 	}
 	s := drawing.Section{
 		Metal: b.family(), US: b.us, Depth: depth, Why: why, Undercut: undercut.v, Sides: int(sides.v),
@@ -107,7 +100,7 @@ func (b *bench) section() drawing.Section {
 			s.Least = b.sized("left", math.Max(keep.Thickness, keep.Share*s.Sheet.SI))
 		}
 	}
-	return s
+	return s.Draw()
 }
 
 // drawnDepth is the depth that is drawn, and whose it is.

@@ -11,10 +11,10 @@ import (
 
 // label is what goes on the jar of bath. There is one as soon as a bath is
 // spoken of: its salt named, its strength said, or something etched in it.
-func (b *bench) label() (drawing.Drawing, bool) {
+func (b *bench) label() *drawing.Drawing {
 	salt := b.salt.salt
 	if salt == nil || b.salt.state != field.Given && !b.mix.ready && b.amount("etched").state != field.Given {
-		return drawing.Drawing{}, false
+		return nil
 	}
 	if salt == bath.CopperSulfateAnhydrous {
 		salt = bath.CopperSulfate // dissolved, they are the same
@@ -36,7 +36,7 @@ func (b *bench) label() (drawing.Drawing, bool) {
 	if b.share("Pb") >= traces {
 		l.Hazards = append(l.Hazards, hazards("Lead in it: ", []string{"H360Df"}))
 	}
-	return l.Draw(), true
+	return l.Draw()
 }
 
 // hazards says codes with their words.
