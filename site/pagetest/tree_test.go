@@ -97,6 +97,9 @@ func TestTree(t *testing.T) {
 	}
 }
 
+// everywhere are the states that differ with the size.
+var everywhere = map[string]bool{"an ordinary job": true, "mistakes and cautions": true, "bites and stops": true}
+
 // TestNoViolationAtAnySize lets axe look in both themes as chosen by the switch
 // and at three sizes, the phone's with its touch.
 func TestNoViolationAtAnySize(t *testing.T) {
@@ -115,6 +118,9 @@ func TestNoViolationAtAnySize(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, state := range states {
+			if !everywhere[state.name] {
+				continue
+			}
 			p.fresh()
 			state.make(p)
 			p.ask(`const unroll = document.getElementById('unroll'); if (unroll.checkVisibility()) unroll.click()`)
