@@ -66,6 +66,6 @@ func chromiumScheme(s *Session, dark bool) error {
 
 func chromiumSheet(s *Session) ([]byte, error) {
 	var document struct{ Data []byte }
-	err := s.devToolsTo(&document, "Page.printToPDF", params{"preferCSSPageSize": true})
+	err := s.DevToolsTo(&document, "Page.printToPDF", params{"preferCSSPageSize": true})
 	return document.Data, err
 }

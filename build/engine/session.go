@@ -277,11 +277,11 @@ func (s *Session) Dark(dark bool) error {
 
 // DevTools sends a command of Chromium's own protocol.
 func (s *Session) DevTools(method string, p map[string]any) error {
-	return s.devToolsTo(nil, method, p)
+	return s.DevToolsTo(nil, method, p)
 }
 
-// devToolsTo is DevTools with the result decoded into what to points at.
-func (s *Session) devToolsTo(to any, method string, p map[string]any) error {
+// DevToolsTo is DevTools with the result decoded into what to points at.
+func (s *Session) DevToolsTo(to any, method string, p map[string]any) error {
 	if s.Name != "" && s.Name != Chromium {
 		return ErrNotHere
 	}

@@ -162,12 +162,14 @@ function press(event) {
 place.addEventListener('click', press)
 pane.addEventListener('click', press)
 
-example.addEventListener('click', () => undoably(() => {
-  sheet.clear()
-  const job = read(example.dataset.fields ?? '')
-  for (const [name, text] of Object.entries(job)) sheet.fill(name, text)
-  unfold()
-}))
+for (const button of [example, document.getElementById('start-example')]) {
+  button?.addEventListener('click', () => undoably(() => {
+    sheet.clear()
+    const job = read(example.dataset.fields ?? '')
+    for (const [name, text] of Object.entries(job)) sheet.fill(name, text)
+    unfold()
+  }))
+}
 
 clear.addEventListener('click', () => {
   if (sheet.empty) return

@@ -53,7 +53,7 @@ export function sayPlainly(text) {
 function instead(sheet, reply) {
   const { answers, errors, found } = reply
   if (sheet.empty) {
-    return 'Type a metal, a size and a depth, and read here how long and at what current. Example fills in a job.'
+    return 'Type a metal, a size and a depth, and read here how long to leave it and at what current.'
   }
   if (stopsOf(reply).length > 0) return ''
   const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))
@@ -162,7 +162,8 @@ function likely(reply) {
 }
 
 /**
- * Where the sentence is a suggestion, one touch takes it.
+ * Where the sentence is a suggestion, one touch takes it; where the sheet is
+ * empty, one fills in the example.
  *
  * @param {Sheet} sheet
  * @param {Reply} reply
@@ -170,6 +171,7 @@ function likely(reply) {
 function showStart(sheet, reply) {
   const start = reply.sentence ? undefined : suggestion(sheet, reply.answers)
   const there = start !== undefined && at('sentence').textContent === start.sentence
+  at('start-example').hidden = !sheet.empty
   const button = at('start-with')
   button.hidden = !there
   if (!there) return

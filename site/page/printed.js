@@ -1,4 +1,7 @@
-/** What only paper says: the day, and the metal by its full name. */
+/**
+ * What only paper says: the day, and the metal by its full name. What is given
+ * in a part that is folded away is printed as well.
+ */
 import { put } from './element.js'
 
 const place = /** @type {HTMLElement} */ (document.getElementById('printed'))
@@ -17,4 +20,16 @@ function date() {
   put(place, [metal?.name, metal?.composition, `printed ${day}`].filter(Boolean).join(' · '))
 }
 
-addEventListener('beforeprint', date)
+/** The parts that are unfolded for the print. @type {HTMLDetailsElement[]} */
+let unfolded = []
+
+addEventListener('beforeprint', () => {
+  date()
+  unfolded = [...document.querySelectorAll('details')].filter((part) => part.matches('.used:not([open])'))
+  for (const part of unfolded) part.open = true
+})
+
+addEventListener('afterprint', () => {
+  for (const part of unfolded) part.open = false
+  unfolded = []
+})

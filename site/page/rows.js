@@ -58,8 +58,11 @@ function showFound({ name, input, element, seek, fill }, sheet, { found, answers
   element.classList.toggle('found', isFound)
   element.classList.toggle('needed', missing)
   element.classList.toggle('answered', name in answers)
+  const first = name === 'metal' && sheet.empty
+  element.classList.toggle('first', first)
   if (input instanceof HTMLInputElement) {
-    mark(input, 'placeholder', answers[name]?.text ?? (missing && !fill ? 'needed' : input.dataset.default ?? ''))
+    const instead = first ? 'begin here' : missing && !fill ? 'needed' : input.dataset.default ?? ''
+    mark(input, 'placeholder', answers[name]?.text ?? instead)
   }
   put(seek, isFound ? 'found' : 'find')
 }

@@ -1,7 +1,10 @@
 package pagetest
 
 import (
+	"fmt"
+	"strings"
 	"testing"
+	"time"
 
 	"saltbite/build/engine"
 )
@@ -13,6 +16,15 @@ var looks = []struct {
 }{
 	{"theme", themeIsChosen},
 	{"theme without storage", themeWithoutStorage},
+	{"unit that is said already", quietUnits},
+	{"helps in the units chosen", helpFollowsUnits},
+	{"a current to start with", startsWithASuggestion},
+	{"a strength to start with", strengthIsSuggested},
+	{"safety of the bath's own salt", safetyOfItsSalt},
+	{"one wording of a range", oneWordingOfARange},
+	{"mistakes that are too long", longMistakesAreMarked},
+	{"cautions on a phone", cautionsOnAPhone},
+	{"spoken once", spokenOnce},
 }
 
 func TestLook(t *testing.T) {
@@ -75,6 +87,158 @@ func themeIsChosen(t *testing.T, p *page) {
 	p.load("/?with=early")
 	if early := p.ask(`return document.documentElement.dataset.early`); early != "" {
 		t.Errorf("the system's theme was chosen, and the page begins with %v", early)
+	}
+}
+
+// quietUnits: a unit control means nothing beside what says its own unit. It
+// stands back, and nothing moves.
+func quietUnits(t *testing.T, p *page) {
+	shown := func(field string) string {
+		return p.say(`return getComputedStyle(document.querySelector('[data-field=' + arguments[0] + '] .unit')).visibility`, field)
+	}
+	before := p.lines(rectangles, controls)
+	p.fill(copperJob)
+	p.answers(copperTime)
+	for field, want := range map[string]string{"depth": "visible", "time": "hidden", "volume": "visible"} {
+		if got := shown(field); got != want {
+			t.Errorf("beside %s, which is %q, the unit control is %s", field, p.value(field), got)
+		}
+	}
+	p.fill(map[string]string{"depth": "0.1 mm"})
+	if got := shown("depth"); got != "hidden" {
+		t.Errorf("beside 0.1 mm the unit control is %s", got)
+	}
+	if moved := difference(before, p.lines(rectangles, controls)); moved != "" {
+		t.Errorf("a unit control stood back and moved %s", moved)
+	}
+}
+
+func helpFollowsUnits(t *testing.T, p *page) {
+	help := func() string {
+		return p.say(`return [...document.querySelectorAll('#depth-says .help')].filter((e) => e.checkVisibility()).map((e) => e.textContent).join()`)
+	}
+	if got := help(); !strings.Contains(got, "mm") || strings.Contains(got, " in,") {
+		t.Errorf("in metric units the depth's help is %q", got)
+	}
+	p.ask(`document.querySelector('[name=units][value=us]').click()`)
+	if got := help(); strings.Contains(got, "mm") || !strings.Contains(got, "0.012 in") {
+		t.Errorf("in US units the depth's help is %q", got)
+	}
+}
+
+// startsWithASuggestion: copperJob with no current in mind; 30 mA/cm2 is what is
+// suggested (common practice, no source), and 10 cm2 of it are 0.3 A.
+func startsWithASuggestion(t *testing.T, p *page) {
+	p.fill(map[string]string{"metal": "copper", "metalDensity": "8.96", "area": "10", "depth": "0.1"})
+	p.answers("to start with", "30.0 mA/cm²", copperTime, "0.300 A")
+	p.click("#start-with")
+	p.answers("Leave it", copperTime)
+	if got := p.value("density"); got != "30.0" {
+		t.Errorf("one touch wrote the density %q", got)
+	}
+	p.click("#undo")
+	p.answers("to start with")
+}
+
+// strengthIsSuggested: 40 g/L of silver nitrate (common practice, no source).
+func strengthIsSuggested(t *testing.T, p *page) {
+	offered := func() string { return p.say(`return document.querySelector('[data-fill=strength]').dataset.text`) }
+	p.unfold("strength")
+	if got := offered(); got != "" {
+		t.Errorf("with no metal a strength of %q is offered", got)
+	}
+	p.fill(map[string]string{"metal": "sterling", "volume": "2"})
+	p.until(`document.querySelector('[data-fill=strength]').dataset.text === '40.0'`)
+	p.click("[data-fill=strength]")
+	p.answers("80.0 g of silver nitrate")
+	p.fill(map[string]string{"metal": "brass", "strength": ""})
+	p.until(`document.querySelector('[data-fill=strength]').dataset.text === '150'`)
+}
+
+func safetyOfItsSalt(t *testing.T, p *page) {
+	own := `[...document.querySelectorAll('#safety .own')].map((line) => line.textContent).join()`
+	if got := p.say(`return ` + own); got != "" {
+		t.Errorf("with no metal the safety part points at %q", got)
+	}
+	p.fill(map[string]string{"metal": "sterling"})
+	p.until(own + `.startsWith('Silver nitrate') && document.getElementById('safety-gist').textContent.startsWith('silver nitrate')`)
+	p.fill(map[string]string{"metal": "brass"})
+	p.until(own + `.startsWith('Copper sulfate')`)
+	p.fill(map[string]string{"salt": "common salt"})
+	p.until(own + `.startsWith('Common salt')`)
+}
+
+// oneWordingOfARange: the headline and the figure say the same of a range; in
+// common salt that is how copper leaves, else common practice.
+func oneWordingOfARange(t *testing.T, p *page) {
+	p.fill(map[string]string{"metal": "copper", "area": "10", "depth": "0.1", "density": "30"})
+	for salt, basis := range map[string]string{"common salt": "one charge or two", "copper sulfate": "common practice"} {
+		p.fill(map[string]string{"salt": salt})
+		p.until(`document.getElementById('likely').textContent.includes(arguments[0])`, basis)
+		said := p.say(`return document.getElementById('likely').textContent`)
+		if range_ := p.say(`return document.querySelector('#figures [data-answer=time] .range').textContent`); said != "Likely "+range_+"." {
+			t.Errorf("in %s the headline says %q and the figure %q", salt, said, range_)
+		}
+	}
+}
+
+func longMistakesAreMarked(t *testing.T, p *page) {
+	p.fill(map[string]string{"salt": "whatever stands in the jar on the upper shelf", "volume": "2"})
+	p.unfold("salt")
+	p.until(`document.querySelector('[data-field=salt]').matches('.cropped')`)
+	if marked := p.ask(`return document.querySelectorAll('.cropped').length`); marked != 1.0 {
+		t.Errorf("%v rows are marked as cut off, and one is", marked)
+	}
+}
+
+// cautionsOnAPhone: the gravest stands whole in its short form, with the number
+// of the others; a touch unrolls all of them in full, and the sheet stays.
+func cautionsOnAPhone(t *testing.T, p *page) {
+	p.loadOnly("/frame?width=390&height=800")
+	p.until(`document.getElementById('frame').contentDocument?.getElementById('sentence')?.textContent && !document.getElementById('frame').contentDocument.querySelector('.waiting')`)
+	p.inFrame(`for (const [name, text] of [['metal', 'nickel silver'], ['area', '12'], ['depth', '0.2'], ['density', '30'], ['hanger', '1'], ['hangerLength', '20'], ['hangerMetal', 'stainless']]) {
+		const control = page.getElementById(name)
+		control.value = text
+		control.dispatchEvent(new Event('input', { bubbles: true }))
+	}`)
+	p.until(`document.getElementById('frame').contentDocument.querySelector('#cautions [data-level=stop]')`)
+	p.settle()
+	seen := `[...page.querySelectorAll('#cautions li')].filter((item) => item.checkVisibility()).map((item) => item.innerText.replace(/\s+/g, ' ').trim())`
+	all := p.inFrame(`return page.querySelectorAll('#cautions li').length`)
+	brief := p.inFrame(`return ` + seen + `.join(' | ')`)
+	if text, _ := brief.(string); !strings.Contains(text, "Stop. Hang it by its own metal") || strings.Contains(text, "|") {
+		t.Errorf("on a phone the cautions begin with %q", brief)
+	}
+	if rest := p.inFrame(`return page.querySelector('#unroll .word').textContent`); rest != fmt.Sprintf("%v more", all.(float64)-1) {
+		t.Errorf("of %v cautions there are said to be %v", all, rest)
+	}
+	if cut := p.inFrame(`const item = page.querySelector('#cautions li').getBoundingClientRect(), strip = page.querySelector('.heed').getBoundingClientRect(); return item.bottom > strip.bottom`); cut != false {
+		t.Error("the first caution is cut off")
+	}
+	top := p.inFrame(`return page.getElementById('job').getBoundingClientRect().top`)
+	p.inFrame(`page.getElementById('unroll').click()`)
+	if shown := p.inFrame(`return ` + seen + `.length`); shown != all {
+		t.Errorf("unrolled, %v of %v cautions are there", shown, all)
+	}
+	if after := p.inFrame(`return page.getElementById('job').getBoundingClientRect().top`); after != top {
+		t.Errorf("unrolling moved the sheet from %v to %v", top, after)
+	}
+}
+
+// spokenOnce: while keys come nothing is said; after a pause the sentence is, once.
+func spokenOnce(t *testing.T, p *page) {
+	p.fill(map[string]string{"metal": "copper", "metalDensity": "8.96", "area": "10", "density": "30"})
+	time.Sleep(1500 * time.Millisecond) // that pause is over
+	p.ask(`document.body.dataset.spoken = ''
+		new MutationObserver(() => { document.body.dataset.spoken += document.getElementById('spoken').textContent + '|' })
+			.observe(document.getElementById('spoken'), { childList: true, characterData: true, subtree: true })`)
+	for _, key := range "0.100" {
+		p.typeIn("depth", string(key))
+	}
+	p.answers(copperTime)
+	time.Sleep(1500 * time.Millisecond)
+	if spoken := p.say(`return document.body.dataset.spoken`); spoken != p.sentence()+"|" {
+		t.Errorf("spoken is %q, and the sentence is %q", spoken, p.sentence())
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	"saltbite/build/engine"
 )
@@ -26,7 +27,11 @@ func TestPrint(t *testing.T) {
 				t.Fatal(err)
 			}
 			words := strings.Join(strings.Fields(textOf(t, document)), " ")
-			for _, wanted := range []string{copperTime, "copper", "Current density", "Narrowest line"} {
+			printed := strings.Join(strings.Fields(p.say(`return document.getElementById('printed').textContent`)), " ")
+			if today := "printed " + time.Now().Format("2 January 2006"); !strings.Contains(printed, " Cu ") || !strings.HasSuffix(printed, today) {
+				t.Errorf("the metal's composition and the day are %q", printed)
+			}
+			for _, wanted := range []string{copperTime, "copper", "Current density", "Narrowest line", printed} {
 				if !strings.Contains(words, wanted) {
 					t.Errorf("%q is not printed: %s", wanted, words)
 				}
