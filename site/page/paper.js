@@ -47,7 +47,7 @@ export function setUpPaper(desk) {
     const leaf = drawing && (labelsChosen() ? sheetOf(drawing, paper.labels, Number(many.value)) : single(drawing))
     preview.replaceChildren(...leaf ? [leaf] : [])
     leaves.replaceChildren(...leaf ? [leaf.cloneNode(true)] : [])
-    if (leaf && dialog.open) printOnly(leaf.viewBox.baseVal)
+    if (drawing && dialog.open) printOnly(labelsChosen() ? paper.labels : drawing)
     else printAll()
   })
 
