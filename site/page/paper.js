@@ -117,7 +117,9 @@ function offer(select, most) {
  * @param {Drawing | undefined} drawing
  */
 function saying(paper, labels, drawing) {
-  if (!drawing) return labels ? 'A label needs a bath: give a metal or a salt.' : 'A card needs a job: give at least a metal.'
+  if (!drawing) return labels
+    ? 'A label needs a bath: name its salt, or say what has been etched in it so far.'
+    : 'A card needs an answer: a metal, and three of depth, time, current and open area.'
   const size = `${drawing.width} × ${drawing.height} mm`
   return labels
     ? `Each label is ${size}, on one sheet of ${paper.labels.name}. Print at 100 %, not fitted to the page.`

@@ -20,6 +20,7 @@ func TestPaper(t *testing.T) {
 		{"the card alone", cardAlone},
 		{"the longest job", longestCard},
 		{"labels", labelsOnASheet},
+		{"lettering in its frame", letteringInItsFrame},
 		{"the style of print", styleOfPrint},
 		{"the dialog", paperDialog},
 	})
@@ -181,6 +182,38 @@ func (p *page) labelled(count int) {
 	text := p.oneSheet(210, 297).text()
 	if got := strings.Count(text, "Danger"); got != count {
 		p.Errorf("%d of %d labels are printed with their signal word: %s", got, count, text)
+	}
+}
+
+// letteringInItsFrame: the drawings know no fonts; what they allow for is enough
+// for those that the browser takes.
+func letteringInItsFrame(t *testing.T, p *page) {
+	p.fill(lineJob)
+	p.fill(map[string]string{"strength": "200", "volume": "2"})
+	for _, more := range []map[string]string{{}, longJob} {
+		p.fill(more)
+		p.settle()
+		p.until(`document.getElementById('cut').classList.contains('drawn')`)
+		p.within("#cut [role=img]")
+		p.ask(`document.querySelector('#cut [value=curve]').click()`)
+		p.settle()
+		p.within("#cut [role=img]")
+		for _, choice := range []string{"card", "labels"} {
+			p.openPaper(choice)
+			p.within(map[string]string{"card": "#preview > svg", "labels": "#preview svg svg"}[choice])
+			p.ask(`document.getElementById('onpaper').close()`)
+		}
+	}
+}
+
+// within fails if a text of a drawing leaves its frame, or if it has none.
+func (p *page) within(selector string) {
+	p.Helper()
+	out := p.say(`const svg = document.querySelector(arguments[0]), { width, height } = svg.viewBox.baseVal
+		const boxes = [...svg.querySelectorAll('text')].map((text) => [text.getBBox(), text.textContent])
+		return boxes.length === 0 ? 'no text at all' : boxes.filter(([b]) => b.x < 0 || b.x + b.width > width || b.y + b.height > height + 0.5).map(([b, text]) => text + ' ' + (b.x + b.width).toFixed(1)).join('; ')`, selector)
+	if out != "" {
+		p.Errorf("out of the frame of %s: %s", selector, out)
 	}
 }
 
