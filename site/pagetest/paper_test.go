@@ -190,20 +190,24 @@ func (p *page) labelled(count int) {
 func letteringInItsFrame(t *testing.T, p *page) {
 	p.fill(lineJob)
 	p.fill(map[string]string{"strength": "200", "volume": "2"})
+	p.draws("0.100 mm")
+	p.within("#cut [role=img]")
+	p.ask(`document.querySelector('#cut [value=curve]').click()`)
+	p.until(drawing + `.querySelector('[data-role=line]')`)
+	p.within("#cut [role=img]")
 	for _, more := range []map[string]string{{}, longJob} {
 		p.fill(more)
 		p.settle()
-		p.until(`document.getElementById('cut').classList.contains('drawn')`)
-		p.within("#cut [role=img]")
-		p.ask(`document.querySelector('#cut [value=curve]').click()`)
-		p.settle()
-		p.within("#cut [role=img]")
-		for _, choice := range []string{"card", "labels"} {
-			p.openPaper(choice)
-			p.within(map[string]string{"card": "#preview > svg", "labels": "#preview svg svg"}[choice])
-			p.ask(`document.getElementById('onpaper').close()`)
-		}
+		p.openPaper("card")
+		p.within("#preview > svg")
+		p.ask(`document.getElementById('onpaper').close()`)
+		p.openPaper("labels")
+		p.within("#preview svg svg")
+		p.ask(`document.getElementById('onpaper').close()`)
 	}
+	p.ask(`document.querySelector('#cut [value=section]').click()`)
+	p.draws("0.900 mm")
+	p.within("#cut [role=img]")
 }
 
 // within fails if a text of a drawing leaves its frame, or if it has none.
