@@ -47,7 +47,7 @@ export function setUpPaper(desk) {
     const leaf = drawing && (labelsChosen() ? sheetOf(drawing, paper.labels, Number(many.value)) : single(drawing))
     preview.replaceChildren(...leaf ? [leaf] : [])
     leaves.replaceChildren(...leaf ? [leaf.cloneNode(true)] : [])
-    if (leaf && dialog.open) printOnly(leaf.viewBox.baseVal)
+    if (drawing && dialog.open) printOnly(labelsChosen() ? paper.labels : drawing)
     else printAll()
   })
 
@@ -117,7 +117,9 @@ function offer(select, most) {
  * @param {Drawing | undefined} drawing
  */
 function saying(paper, labels, drawing) {
-  if (!drawing) return labels ? 'A label needs a bath: give a metal or a salt.' : 'A card needs a job: give at least a metal.'
+  if (!drawing) return labels
+    ? 'A label needs a bath: name its salt, or say what has been etched in it so far.'
+    : 'A card needs an answer: a metal, and three of depth, time, current and open area.'
   const size = `${drawing.width} × ${drawing.height} mm`
   return labels
     ? `Each label is ${size}, on one sheet of ${paper.labels.name}. Print at 100 %, not fitted to the page.`

@@ -80,7 +80,7 @@ func drawnAsTyped(t *testing.T, p *page) {
 	}
 	p.fill(map[string]string{"depth": "0.2"})
 	p.draws("0.200 mm")
-	if same := p.ask(`return `+firsts+`.every((path, i) => path === window.kept[i])`); same != true {
+	if same := p.ask(`return ` + firsts + `.every((path, i) => path === window.kept[i])`); same != true {
 		t.Error("a key made the picture anew instead of changing it")
 	}
 	if told := p.ask(`return !!` + drawing + `.closest('[aria-live], [role=status]')`); told != false {

@@ -1,0 +1,266 @@
+package pagetest
+
+import (
+	"encoding/xml"
+	"errors"
+	"math"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"saltbite/build/engine"
+)
+
+// TestPaper holds the bench card and the labels to what a printer gets of them.
+// The third engine can't print from a test: there the style of print is tried.
+func TestPaper(t *testing.T) {
+	holdAll(t, []check{
+		{"the card alone", cardAlone},
+		{"the longest job", longestCard},
+		{"labels", labelsOnASheet},
+		{"lettering in its frame", letteringInItsFrame},
+		{"the style of print", styleOfPrint},
+		{"the dialog", paperDialog},
+	})
+}
+
+// sheet is a printed page: its size in points, its words.
+type sheet struct {
+	Width  float64 `xml:"width,attr"`
+	Height float64 `xml:"height,attr"`
+	Words  []word  `xml:"word"`
+}
+
+type word struct {
+	Left   float64 `xml:"xMin,attr"`
+	Top    float64 `xml:"yMin,attr"`
+	Right  float64 `xml:"xMax,attr"`
+	Bottom float64 `xml:"yMax,attr"`
+	Text   string  `xml:",chardata"`
+}
+
+func (s sheet) text() string {
+	var all []string
+	for _, w := range s.Words {
+		all = append(all, w.Text)
+	}
+	return strings.Join(all, " ")
+}
+
+// printed is what comes out of the printer, as poppler reads it.
+func (p *page) printed() []sheet {
+	p.Helper()
+	document, err := p.PrintSheet()
+	if errors.Is(err, engine.ErrNotHere) {
+		p.Skip(err)
+	}
+	if err != nil {
+		p.Fatal(err)
+	}
+	path := filepath.Join(p.TempDir(), "page.pdf")
+	if err := os.WriteFile(path, document, 0o644); err != nil {
+		p.Fatal(err)
+	}
+	boxes, err := exec.Command("pdftotext", "-bbox", path, "-").Output()
+	if errors.Is(err, exec.ErrNotFound) && os.Getenv("SALTBITE_SETUP") == "" {
+		p.Skip("there is no pdftotext here")
+	}
+	if err != nil {
+		p.Fatal(err)
+	}
+	var all struct {
+		Sheets []sheet `xml:"body>doc>page"`
+	}
+	if err := xml.Unmarshal(boxes, &all); err != nil {
+		p.Fatal(err)
+	}
+	return all.Sheets
+}
+
+const (
+	point      = 25.4 / 72 // mm
+	cardMargin = 8         // mm
+	nine       = 9         // points: the smallest type on paper
+	rounding   = 1         // points, of the size of a sheet
+)
+
+// openPaper opens the dialog and waits for what it shows.
+func (p *page) openPaper(choice string) {
+	p.Helper()
+	p.click("#card")
+	p.ask(`document.querySelector('#onpaper [value=' + arguments[0] + ']').click()`, choice)
+	p.until(`document.documentElement.classList.contains('prints-leaf') && document.querySelector('#leaves svg')`)
+	p.settle()
+}
+
+// oneSheet fails unless one sheet of a size in mm came out, with all words on it
+// within its margin and none smaller than may be.
+func (p *page) oneSheet(width, height float64) sheet {
+	p.Helper()
+	sheets := p.printed()
+	if len(sheets) != 1 {
+		p.Fatalf("%d sheets were printed", len(sheets))
+	}
+	s := sheets[0]
+	if math.Abs(s.Width-width/point) > rounding || math.Abs(s.Height-height/point) > rounding {
+		p.Errorf("the sheet is %.1f by %.1f mm, not %v by %v", s.Width*point, s.Height*point, width, height)
+	}
+	for _, w := range s.Words {
+		if min(w.Left, w.Top, s.Width-w.Right, s.Height-w.Bottom)*point < cardMargin-0.5 {
+			p.Errorf("%q stands in the margin, at %.1f %.1f mm", w.Text, w.Left*point, w.Top*point)
+		}
+		if w.Bottom-w.Top < nine {
+			p.Errorf("%q is %.1f points high", w.Text, w.Bottom-w.Top)
+		}
+	}
+	var least float64
+	if err := p.ExecuteTo(&least, `return Math.min(...[...document.querySelectorAll('#leaves text')].map((text) => Number(text.getAttribute('font-size'))))`); err != nil {
+		p.Fatal(err)
+	}
+	if least/point < nine-0.01 {
+		p.Errorf("the smallest type is %.2f points", least/point)
+	}
+	return s
+}
+
+// cardAlone: half a sheet in either system of units, with the sentence and nothing
+// of the form; and once the dialog is closed, the job sheet as ever.
+func cardAlone(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.openPaper("card")
+	for units, size := range map[string][2]float64{"metric": {148, 210}, "us": {139.7, 215.9}} {
+		p.ask(`document.querySelector('[name=units][value=' + arguments[0] + ']').click()`, units)
+		p.until(`document.querySelector('#leaves svg').getAttribute('viewBox').startsWith('0 0 ' + arguments[0] + ' ')`, size[0])
+		text := p.oneSheet(size[0], size[1]).text()
+		if !strings.Contains(text, copperTime) {
+			t.Errorf("the card does not say %q: %s", copperTime, text)
+		}
+		for _, never := range []string{"Name or grade", "Example", "On paper", "Where each figure comes from"} {
+			if strings.Contains(text, never) {
+				t.Errorf("%q is printed with the card", never)
+			}
+		}
+	}
+	p.Press(engine.Escape)
+	p.until(`!document.getElementById('onpaper').open`)
+	if text := p.printed()[0].text(); !strings.Contains(text, "Name or grade") || !strings.Contains(text, copperTime) {
+		t.Errorf("with the dialog closed this is printed: %s", text)
+	}
+}
+
+// longJob is given in every part, and raises what it can.
+var longJob = map[string]string{
+	"metal": "leaded brass", "width": "60", "height": "40", "open": "90", "pieces": "4", "edge": "800", "extra": "1.5", "hanger": "40 ga", "hangerLength": "25",
+	"bareEdges": "120", "back": "10", "depth": "0.9", "density": "400", "undercut": "1", "sheet": "1", "line": "0.1", "space": "0.3", "volts": "12", "amps": "0.2",
+	"gap": "60", "cathode": "6", "wire": "40 ga", "wireLength": "2", "salt": "common salt", "strength": "400", "volume": "0.5", "coldest": "1", "etched": "400",
+	"before": "24.6", "after": "23.9", "readings": "0:00 0.30; 0:30 0.28", "start": "14:05",
+}
+
+func longestCard(t *testing.T, p *page) {
+	p.fill(longJob)
+	p.until(`document.querySelectorAll('#cautions li').length > 5`)
+	p.openPaper("card")
+	p.oneSheet(148, 210)
+}
+
+// labelsOnASheet: as many as are asked for, each in its true size.
+func labelsOnASheet(t *testing.T, p *page) {
+	p.fill(map[string]string{"salt": "copper sulfate crystals", "strength": "200", "volume": "2"})
+	p.answers("copper sulfate")
+	p.openPaper("labels")
+	p.labelled(10)
+	p.ask(`const many = document.getElementById('many'); many.value = '3'; many.dispatchEvent(new Event('change', { bubbles: true }))`)
+	p.until(`document.querySelectorAll('#leaves svg svg').length === 3`)
+	p.labelled(3)
+}
+
+func (p *page) labelled(count int) {
+	p.Helper()
+	text := p.oneSheet(210, 297).text()
+	if got := strings.Count(text, "Danger"); got != count {
+		p.Errorf("%d of %d labels are printed with their signal word: %s", got, count, text)
+	}
+}
+
+// letteringInItsFrame: the drawings know no fonts; what they allow for is enough
+// for those that the browser takes.
+func letteringInItsFrame(t *testing.T, p *page) {
+	p.fill(lineJob)
+	p.fill(map[string]string{"strength": "200", "volume": "2"})
+	p.draws("0.100 mm")
+	p.within("#cut [role=img]")
+	p.ask(`document.querySelector('#cut [value=curve]').click()`)
+	p.until(drawing + `.querySelector('[data-role=line]')`)
+	p.within("#cut [role=img]")
+	for _, more := range []map[string]string{{}, longJob} {
+		p.fill(more)
+		p.settle()
+		p.openPaper("card")
+		p.within("#preview > svg")
+		p.ask(`document.getElementById('onpaper').close()`)
+		p.openPaper("labels")
+		p.within("#preview svg svg")
+		p.ask(`document.getElementById('onpaper').close()`)
+	}
+	p.ask(`document.querySelector('#cut [value=section]').click()`)
+	p.draws("0.900 mm")
+	p.within("#cut [role=img]")
+}
+
+// within fails if a text of a drawing leaves its frame, or if it has none.
+func (p *page) within(selector string) {
+	p.Helper()
+	out := p.say(`const svg = document.querySelector(arguments[0]), { width, height } = svg.viewBox.baseVal
+		const boxes = [...svg.querySelectorAll('text')].map((text) => [text.getBBox(), text.textContent])
+		return boxes.length === 0 ? 'no text at all' : boxes.filter(([b]) => b.x < 0 || b.x + b.width > width || b.y + b.height > height + 0.5).map(([b, text]) => text + ' ' + (b.x + b.width).toFixed(1)).join('; ')`, selector)
+	if out != "" {
+		p.Errorf("out of the frame of %s: %s", selector, out)
+	}
+}
+
+// styleOfPrint puts the style of print on the screen: the leaf alone is seen, as
+// large as it is drawn.
+func styleOfPrint(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.openPaper("card")
+	p.ask(`const turn = (rules) => { for (const rule of rules) {
+			if (rule.media?.mediaText === 'print') rule.media.mediaText = 'all'
+			if (rule.cssRules) turn(rule.cssRules)
+		} }
+		for (const style of [...document.styleSheets, ...document.adoptedStyleSheets]) turn(style.cssRules)`)
+	seen := p.say(`return [...document.body.children].filter((child) => child.checkVisibility()).map((child) => child.id || child.className || child.localName).join()`)
+	if seen != "leaves" {
+		t.Errorf("what is printed is %s", seen)
+	}
+	size := p.say(`const { width, height } = document.querySelector('#leaves svg').getBoundingClientRect(); return [width, height].map((px) => (px / 96 * 25.4).toFixed(1)).join(' by ')`)
+	if size != "148.0 by 210.0" {
+		t.Errorf("the card is %s mm", size)
+	}
+}
+
+// paperDialog: it is left by Escape, the focus goes back, and of a job that is
+// blank it says what is wanted.
+func paperDialog(t *testing.T, p *page) {
+	p.click("#card")
+	p.until(`document.getElementById('onpaper').open && document.getElementById('leaf-says').textContent !== ''`)
+	if shown := p.ask(`return document.querySelectorAll('#preview svg').length`); shown != 0.0 {
+		t.Errorf("of a blank job there is a card: %s", p.say(`return document.querySelector('#preview desc').textContent`))
+	}
+	p.Press(engine.Escape)
+	p.until(`document.activeElement.id === 'card'`)
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.openPaper("card")
+	name := p.say(`const svg = document.querySelector('#preview svg'); return svg.getAttribute('role') + ' ' + svg.querySelector('desc').textContent`)
+	if !strings.HasPrefix(name, "img ") || !strings.Contains(name, copperTime) {
+		t.Errorf("the card is to a reader of screens %q", name)
+	}
+	large := p.ask(`return [...document.querySelectorAll('#onpaper button, #onpaper select:enabled, #onpaper label')].every((e) => e.getBoundingClientRect().height >= 47.5)`)
+	if large != true {
+		t.Error("something in the dialog is too small for a gloved finger")
+	}
+}
