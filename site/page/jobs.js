@@ -1,6 +1,170 @@
-/** Jobs that are kept on this device. */
+/** Jobs that are kept on this device: keeping, opening, naming, deleting them. */
+import { setUpCarry } from './carry.js'
+import { dialogOf, openDialog } from './dialog.js'
+import { put } from './element.js'
+import { jobOn, nameFor, setAside } from './job.js'
+import { beginRenaming, endRenaming, nameIn, setUpList, showList } from './joblist.js'
+import { oneLine } from './jobtext.js'
+import { dateText } from './names.js'
+import { notify, putAway } from './notice.js'
+import { all, copy, keep, onChange, putBack, remove, rename, why } from './shelf.js'
 
-/** @param {import('./page.js').Desk} desk */
+/**
+ * @typedef {import('./page.js').Desk} Desk
+ * @typedef {import('./shelf.js').Kept} Kept
+ */
+
+/** How long a job that was deleted can be put back at the least, in milliseconds. */
+const grace = 10_000
+
+const dialog = dialogOf('jobs')
+const button = /** @type {HTMLElement} */ (document.getElementById('to-jobs'))
+const name = /** @type {HTMLInputElement} */ (document.getElementById('jobs-name'))
+const said = document.getElementById('jobs-said')
+
+/** What was deleted since the dialog opened. @type {Map<number, Kept>} */
+const gone = new Map()
+
+/** What was deleted last, and when. @type {{job: Kept, time: number} | undefined} */
+let last
+
+/** The name that was proposed, as long as no other is typed. */
+let proposed = ''
+
+/** @param {Desk} desk */
 export function setUpJobs(desk) {
-  void desk
+  button.addEventListener('click', () => {
+    propose(desk)
+    put(said, '')
+    openDialog(dialog, button)
+    void refresh()
+    onChange(refreshIfOpen)
+  })
+  document.getElementById('jobs-keep')?.addEventListener('submit', (event) => {
+    event.preventDefault()
+    void attempt(() => keepNow(desk))
+  })
+  name.addEventListener('input', () => hint(desk))
+  setUpList((act, job, item) => void attempt(() => acts[act](desk, job, item)))
+  setUpCarry(desk, refresh)
+  dialog.addEventListener('close', offerLast)
+  addEventListener('focus', refreshIfOpen)
+}
+
+function refreshIfOpen() {
+  if (dialog.open) void refresh()
+}
+
+async function refresh() {
+  await attempt(async () => showList(await all(), gone))
+}
+
+/** Does what may be refused, and then says why. @param {() => unknown} work */
+async function attempt(work) {
+  try {
+    await work()
+  } catch (reason) {
+    put(said, why(reason))
+  }
+}
+
+/** @param {Desk} desk */
+function propose({ sheet, reply }) {
+  const proposal = sheet.of?.name ?? nameFor(sheet.fields(), reply())
+  if (name.value === proposed || name.value.trim() === '') name.value = proposal
+  proposed = proposal
+  hint({ sheet })
+}
+
+/** Says what keeping would do. @param {Pick<Desk, 'sheet'>} desk */
+function hint({ sheet: { of, empty } }) {
+  const over = of && oneLine(name.value) === of.name
+  put(document.getElementById('jobs-hint'), empty ? 'Nothing is typed on the page yet.'
+    : over ? `In the place of the one of ${dateText(of.saved)}. Another name keeps both.` : 'As a new job.')
+}
+
+/** @param {Desk} desk */
+async function keepNow(desk) {
+  const { sheet } = desk
+  if (sheet.empty) return put(said, 'There is nothing to keep yet. Type a metal or a size on the page first.')
+  const wanted = oneLine(name.value) || nameFor(sheet.fields(), desk.reply())
+  const { of } = sheet
+  const kept = await keep(await jobOn(desk, wanted), of)
+  sheet.of = { id: kept.id, name: kept.name, saved: kept.saved }
+  desk.changed()
+  name.value = proposed = kept.name
+  hint(desk)
+  put(said, keptWords(kept, wanted, of))
+  await refresh()
+  if (kept.id === 1) await askToLast()
+}
+
+/**
+ * @param {Kept} kept
+ * @param {string} wanted
+ * @param {import('./sheet.js').Origin} [of]
+ */
+function keptWords(kept, wanted, of) {
+  if (kept.name === wanted) return `“${wanted}” is kept.`
+  return of?.name === wanted ? `“${wanted}” was changed meanwhile, perhaps in another tab. Both are kept; this one is “${kept.name}”.`
+    : `There is a “${wanted}” already. Both are kept; this one is “${kept.name}”.`
+}
+
+/** Asks the browser, at the first job that is kept, not to clear them by itself. */
+async function askToLast() {
+  const lasting = await navigator.storage?.persist?.().catch(() => false)
+  if (!lasting) put(said, `${said?.textContent} This browser may clear it when the device runs short of room: save all as a file now and then.`)
+}
+
+/** @type {Record<string, (desk: Desk, job: Kept, item: HTMLElement) => unknown>} */
+const acts = {
+  async open(desk, job) {
+    const aside = await setAside(desk, `Before “${job.name}”, ${dateText(Date.now())}`)
+    const kept = desk.sheet.placed(Object.fromEntries(new URLSearchParams(job.fields)))
+    desk.lay({ ...kept, of: { id: job.id, name: job.name, saved: job.saved } })
+    dialog.close()
+    notify(`“${job.name}” is open.${aside && ` What was on the page is kept as “${aside}”.`}`)
+  },
+  rename: (_, job, item) => beginRenaming(item, job.name),
+  async named({ sheet }, job, item) {
+    const wanted = oneLine(nameIn(item).value)
+    if (wanted && wanted !== job.name) {
+      const kept = await rename(job.id, wanted)
+      if (kept && sheet.of?.id === job.id && sheet.of.name === job.name) sheet.of = { ...sheet.of, name: kept.name }
+    }
+    endRenaming(item)
+    await refresh()
+  },
+  async copy(_, job) {
+    const made = await copy(job.id)
+    if (made) put(said, `The copy is “${made.name}”.`)
+    await refresh()
+  },
+  async delete(_, job) {
+    await remove(job.id)
+    gone.set(job.id, job)
+    last = { job, time: Date.now() }
+    await refresh()
+  },
+  undo: (_, job) => takeBack(job),
+}
+
+/** @param {Kept} job */
+async function takeBack(job) {
+  await putBack(job)
+  gone.delete(job.id)
+  if (last?.job === job) last = undefined
+  await refresh()
+}
+
+/** What was deleted just before the dialog closes can be put back for a while. */
+function offerLast() {
+  gone.clear()
+  const rest = last ? last.time + grace - Date.now() : 0
+  if (!last || rest <= 0) return
+  const { job } = last
+  last = undefined
+  const text = `“${job.name}” is deleted.`
+  notify(text, { word: 'Undo', work: () => void attempt(() => takeBack(job)) })
+  setTimeout(() => putAway(text), rest)
 }

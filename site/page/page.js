@@ -106,6 +106,8 @@ function undoably(work) {
  * @property {(hear: (reply: Reply) => void) => void} onReply after each reply is shown
  * @property {() => void} changed to be called after the sheet's fields were written
  * @property {(work: () => void) => void} undoably does what replaces the job, so that Undo takes it back
+ * @property {(kept: import('./sheet.js').Kept) => void} lay puts another job in the place of the one on the sheet, undoably
+ * @property {() => import('./sheet.js').Kept} exampleJob
  */
 
 /** @type {((reply: Reply) => void)[]} */
@@ -119,6 +121,8 @@ const desk = {
   onReply: (hear) => { hearing.push(hear) },
   changed: change,
   undoably,
+  lay,
+  exampleJob,
 }
 
 place.addEventListener('submit', (event) => event.preventDefault())
@@ -162,12 +166,19 @@ function press(event) {
 place.addEventListener('click', press)
 pane.addEventListener('click', press)
 
-example.addEventListener('click', () => undoably(() => {
-  sheet.clear()
-  const job = read(example.dataset.fields ?? '')
-  for (const [name, text] of Object.entries(job)) sheet.fill(name, text)
-  unfold()
-}))
+/** Puts another job in the place of the one on the sheet. @param {import('./sheet.js').Kept} kept */
+function lay(kept) {
+  undoably(() => {
+    sheet.restore(kept)
+    unfold()
+  })
+}
+
+function exampleJob() {
+  return sheet.placed({ ...read(example.dataset.fields ?? ''), units: sheet.switch.value })
+}
+
+example.addEventListener('click', () => lay(exampleJob()))
 
 clear.addEventListener('click', () => {
   if (sheet.empty) return
@@ -250,12 +261,15 @@ function beginsLike(name, typed) {
   return typed.toLowerCase().split(/\s+/).every((part) => words.some((word) => word.startsWith(part)))
 }
 
-async function begin() {
-  sayPlainly('') // the script runs, so what stands there for want of it goes
+/** Puts back what was on the sheet when the page was left. */
+function putBack() {
   const kept = load()
   if (kept) sheet.restore(kept)
   sheet.showGiven()
   unfold()
+}
+
+async function begin() {
   try {
     bench = await open(import.meta.url)
   } catch {
@@ -268,5 +282,7 @@ async function begin() {
   void ask()
 }
 
+sayPlainly('') // the script runs, so what stands there for want of it goes
+putBack()
 for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
 void begin()

@@ -86,7 +86,7 @@ function labels(sheet, errors) {
  */
 function say(text, figures, reply) {
   const place = at('sentence')
-  const stops = stopsOf(reply).map((stop) => make('strong', `Stop: ${stop}`))
+  const stops = stopsOf(reply).map((stop) => make('strong', stop))
   const key = [...stops.map(({ textContent }) => textContent), text].join(' ')
   if (place.dataset.said === key) return
   place.dataset.said = key
@@ -99,7 +99,16 @@ function say(text, figures, reply) {
 /** @param {Reply} [reply] */
 function stopsOf(reply) {
   const stops = reply?.cautions.filter(({ level }) => level === 'stop') ?? []
-  return stops.map(({ text, card }) => (card ? `${card}.` : text))
+  return stops.map(({ text, card }) => `Stop: ${card ? `${card}.` : text}`)
+}
+
+/**
+ * A reply in words alone: what stops the job, then its answer; '' if there is neither.
+ *
+ * @param {Reply} [reply]
+ */
+export function inWords(reply) {
+  return [...stopsOf(reply), reply?.sentence].filter(Boolean).join(' ')
 }
 
 /**
