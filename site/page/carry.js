@@ -1,14 +1,12 @@
 /** Jobs carried from one device to another: as a plain file, or pasted. */
 import { copyField } from './copy.js'
-import { make, put } from './element.js'
+import { at, make, put } from './element.js'
 import { nameFor, wordsOf } from './job.js'
+import { read } from './keep.js'
 import { jobsText, mostOfFile, readJobs } from './jobtext.js'
 import { all, takeIn, why } from './shelf.js'
 
 /** @typedef {import('./page.js').Desk} Desk */
-
-/** @param {string} id */
-const at = (id) => /** @type {HTMLElement} */ (document.getElementById(id))
 
 const whole = /** @type {HTMLTextAreaElement} */ (at('jobs-all'))
 const pasted = /** @type {HTMLTextAreaElement} */ (at('jobs-paste'))
@@ -45,7 +43,7 @@ async function attempt(work) {
   try {
     await work()
   } catch (reason) {
-    put(said, reason instanceof DOMException && reason.name === 'NotReadableError' ? 'The file can’t be read. Choose it again.' : why(reason))
+    put(said, why(reason))
   }
 }
 
@@ -77,7 +75,7 @@ async function takeText(desk, text) {
   const { jobs, faults } = readJobs(text, (name, value) => desk.sheet.objection(name, value), Date.now())
   for (const job of jobs) await complete(desk, job)
   const { taken, there } = await takeIn(jobs)
-  put(said, [count(taken, 'taken in'), there > 0 && count(there, 'here already'), faults.length > 0 && 'Left out:'].filter(Boolean).join(' '))
+  put(said, [count(taken, 'taken in'), there > 0 && count(there, 'here already'), faults.length > 0 && 'What was damaged:'].filter(Boolean).join(' '))
   const rest = faults.length - listed
   faultList.append(...faults.slice(0, listed).map((fault) => make('li', fault)))
   if (rest > 0) faultList.append(make('li', `And ${rest} more.`))
@@ -90,7 +88,7 @@ async function takeText(desk, text) {
  * @param {import('./shelf.js').Job} job
  */
 async function complete(desk, job) {
-  const fields = Object.fromEntries(new URLSearchParams(job.fields))
+  const fields = read(job.fields)
   job.name ||= nameFor(fields)
   job.sentence = await wordsOf(desk, fields)
 }

@@ -2,13 +2,14 @@
  * Dialogs over the page. A button with data-close in one closes it, and so does a
  * press beside it, but for one that asks; the focus goes back to where it was.
  */
+import { at } from './element.js'
 
 /**
  * @param {string} id
  * @returns {HTMLDialogElement}
  */
 export function dialogOf(id) {
-  return /** @type {HTMLDialogElement} */ (document.getElementById(id))
+  return /** @type {HTMLDialogElement} */ (at(id))
 }
 
 /**

@@ -2,17 +2,13 @@
  * The list of kept jobs, each with what can be done with it. One that was deleted
  * leaves its place to an Undo until the dialog closes.
  */
-import { make, put } from './element.js'
+import { at, frameOf, put } from './element.js'
 import { dateText } from './names.js'
 
 /** @typedef {import('./shelf.js').Kept} Kept */
 
-const list = /** @type {HTMLElement} */ (document.getElementById('jobs-list'))
-const none = /** @type {HTMLElement} */ (document.getElementById('jobs-none'))
-const search = /** @type {HTMLInputElement} */ (document.getElementById('jobs-search'))
-const seek = /** @type {HTMLElement} */ (document.getElementById('jobs-seek'))
-const rowFrame = /** @type {HTMLTemplateElement} */ (document.getElementById('jobs-row'))
-const goneFrame = /** @type {HTMLTemplateElement} */ (document.getElementById('jobs-gone'))
+const list = at('jobs-list')
+const search = /** @type {HTMLInputElement} */ (at('jobs-search'))
 
 /** A list that can be looked over needs no search. */
 const lookedOver = 8
@@ -20,56 +16,72 @@ const lookedOver = 8
 /** @type {Kept[]} */
 let shown = []
 
-/**
- * @param {(act: string, job: Kept, item: HTMLElement) => void} act what a touch asks for
- */
+/** The row of each, by its id. @type {Map<number, HTMLElement>} */
+const rows = new Map()
+
+/** @param {(act: string, job: Kept, name: string) => void} act what a touch asks for, and the name that stands there */
 export function setUpList(act) {
   list.addEventListener('click', ({ target }) => {
     const button = /** @type {Element} */ (target).closest('button')
-    const item = /** @type {HTMLElement | null} */ (button?.closest('li') ?? null)
-    const job = shown.find(({ id }) => String(id) === item?.dataset.id)
-    if (item && job && button?.dataset.act) act(button.dataset.act, job, item)
+    if (!button) return
+    const { act: wanted = '' } = button.dataset
+    if (wanted === 'name') nameBeside(button).select()
+    else perform(button, wanted)
   })
-  list.addEventListener('submit', (event) => event.preventDefault())
-  list.addEventListener('keydown', (event) => {
-    const item = /** @type {Element} */ (event.target).closest('li')
-    if (event.key !== 'Escape' || !item || !renaming(item)) return
-    event.preventDefault() // it leaves the name, not the dialog
-    endRenaming(item)
+  list.addEventListener('change', ({ target }) => perform(/** @type {Element} */ (target), 'rename'))
+  list.addEventListener('keydown', ({ key, target }) => {
+    if (key === 'Enter' && target instanceof HTMLInputElement) target.blur()
   })
   search.addEventListener('input', filter)
+
+  /**
+   * @param {Element} control
+   * @param {string} wanted
+   */
+  function perform(control, wanted) {
+    const id = control.closest('li')?.dataset.id
+    const job = shown.find((one) => String(one.id) === id)
+    if (job) act(wanted, job, nameBeside(control)?.value)
+  }
 }
 
 /**
- * Shows the jobs, the newest first. A name that is being typed is left alone.
+ * @param {Element} control
+ * @returns {HTMLInputElement}
+ */
+const nameBeside = (control) => /** @type {HTMLInputElement} */ (control.closest('li')?.querySelector('input'))
+
+/**
+ * Shows the jobs, the newest first. A row stays the same element, so that neither a
+ * press on it nor a name that is being typed is lost.
  *
  * @param {Kept[]} jobs
  * @param {Map<number, Kept>} gone those that were deleted
  */
 export function showList(jobs, gone) {
-  if ([...list.children].some(renaming)) return
+  const focused = document.activeElement
   shown = [...jobs, ...gone.values()].sort((a, b) => b.saved - a.saved)
-  const focused = /** @type {HTMLElement | null} */ (document.activeElement)
-  const place = focused?.closest('li')?.dataset.id
-  list.replaceChildren(...shown.map((job) => (gone.has(job.id) ? goneOf(job) : rowOf(job))))
-  none.hidden = shown.length > 0
-  seek.hidden = shown.length <= lookedOver
-  if (seek.hidden) search.value = ''
+  for (const [id, row] of rows) {
+    if (shown.some((job) => job.id === id)) continue
+    row.remove()
+    rows.delete(id)
+  }
+  for (const [place, job] of shown.entries()) {
+    const row = rows.get(job.id) ?? newRow(job.id)
+    fill(row, job, gone.has(job.id))
+    if (list.children[place] !== row) list.insertBefore(row, list.children[place] ?? null)
+  }
+  at('jobs-none').hidden = shown.length > 0
+  const short = shown.length <= lookedOver
+  at('jobs-seek').hidden = short
+  if (short) search.value = ''
   filter()
-  if (place) focusOn(place, focused?.dataset.act)
+  const hidden = focused?.closest('[hidden]')
+  if (hidden && list.contains(hidden)) buttonIn(hidden.parentElement)?.focus()
 }
 
-/**
- * Puts the focus back to where it was in a list that was made anew.
- *
- * @param {string} id
- * @param {string} [act]
- */
-function focusOn(id, act) {
-  const item = list.querySelector(`[data-id="${id}"]`)
-  const button = item?.querySelector(`[data-act="${act}"]`) ?? item?.querySelector('.acts button')
-  if (button instanceof HTMLElement) button.focus()
-}
+/** The first button that shows. @param {HTMLElement | null} row */
+const buttonIn = (row) => /** @type {HTMLElement | null | undefined} */ (row?.querySelector(':scope > :not([hidden]) button'))
 
 function filter() {
   const words = search.value.toLowerCase().split(/\s+/)
@@ -80,74 +92,30 @@ function filter() {
   }
 }
 
-/** @param {Kept} job */
-function rowOf({ id, name, sentence, saved }) {
-  const item = itemOf(rowFrame, id)
-  put(item.querySelector('strong'), name)
-  put(item.querySelector('time'), dateText(saved))
-  put(item.querySelector('.gist'), sentence || 'No answer yet.')
-  for (const button of item.querySelectorAll('.acts button')) {
-    const of = make('span', ` ${name}`)
-    of.className = 'unseen'
-    button.append(of)
-  }
-  return item
-}
-
-/** @param {Kept} job */
-function goneOf({ id, name }) {
-  const item = itemOf(goneFrame, id)
-  put(item.querySelector('.name'), `“${name}” is deleted.`)
-  return item
+/** @param {number} id */
+function newRow(id) {
+  const row = frameOf('jobs-row')
+  row.dataset.id = String(id)
+  rows.set(id, row)
+  return row
 }
 
 /**
- * @param {HTMLTemplateElement} frame
- * @param {number} id
+ * @param {HTMLElement} row
+ * @param {Kept} job
+ * @param {boolean} isGone
  */
-function itemOf(frame, id) {
-  const item = /** @type {HTMLElement} */ (/** @type {Element} */ (frame.content.firstElementChild).cloneNode(true))
-  item.dataset.id = String(id)
-  return item
+function fill(row, { name, sentence, saved }, isGone) {
+  const [there, gone] = /** @type {HTMLCollectionOf<HTMLElement>} */ (row.children)
+  there.hidden = isGone
+  gone.hidden = !isGone
+  const input = /** @type {HTMLInputElement} */ (there.querySelector('input'))
+  if (input !== document.activeElement) input.value = name
+  put(there.querySelector('time'), dateText(saved))
+  put(there.querySelector('.gist'), sentence || 'No answer yet.')
+  put(gone.querySelector('p'), goneWords(name))
+  for (const of of row.querySelectorAll('.of')) put(of, ` “${name}”`)
 }
 
-/** @param {Element} item */
-const naming = (item) => /** @type {HTMLFormElement | null} */ (item.querySelector('.naming'))
-
-/** @param {Element} item */
-const renaming = (item) => naming(item)?.hidden === false
-
-/**
- * Lets a name be typed in its place.
- *
- * @param {HTMLElement} item
- * @param {string} name
- */
-export function beginRenaming(item, name) {
-  const input = nameIn(item)
-  turn(item, true)
-  input.value = name
-  input.select()
-  input.focus()
-}
-
-/** @param {Element} item */
-export function endRenaming(item) {
-  turn(item, false)
-  const button = item.querySelector('[data-act="rename"]')
-  if (button instanceof HTMLElement) button.focus()
-}
-
-/** @param {Element} item */
-export const nameIn = (item) => /** @type {HTMLInputElement} */ (item.querySelector('.naming input'))
-
-/**
- * @param {Element} item
- * @param {boolean} on
- */
-function turn(item, on) {
-  const form = naming(item)
-  if (form) form.hidden = !on
-  const name = /** @type {HTMLElement} */ (item.querySelector('.name'))
-  name.hidden = on
-}
+/** @param {string} name */
+export const goneWords = (name) => `“${name}” is deleted.`

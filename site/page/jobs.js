@@ -1,10 +1,11 @@
 /** Jobs that are kept on this device: keeping, opening, naming, deleting them. */
 import { setUpCarry } from './carry.js'
 import { dialogOf, openDialog } from './dialog.js'
-import { put } from './element.js'
+import { at, put } from './element.js'
 import { jobOn, nameFor, setAside } from './job.js'
-import { beginRenaming, endRenaming, nameIn, setUpList, showList } from './joblist.js'
+import { goneWords, setUpList, showList } from './joblist.js'
 import { oneLine } from './jobtext.js'
+import { read } from './keep.js'
 import { dateText } from './names.js'
 import { notify, putAway } from './notice.js'
 import { all, copy, keep, onChange, putBack, remove, rename, why } from './shelf.js'
@@ -18,9 +19,9 @@ import { all, copy, keep, onChange, putBack, remove, rename, why } from './shelf
 const grace = 10_000
 
 const dialog = dialogOf('jobs')
-const button = /** @type {HTMLElement} */ (document.getElementById('to-jobs'))
-const name = /** @type {HTMLInputElement} */ (document.getElementById('jobs-name'))
-const said = document.getElementById('jobs-said')
+const button = at('to-jobs')
+const name = /** @type {HTMLInputElement} */ (at('jobs-name'))
+const said = at('jobs-said')
 
 /** What was deleted since the dialog opened. @type {Map<number, Kept>} */
 const gone = new Map()
@@ -40,12 +41,12 @@ export function setUpJobs(desk) {
     void refresh()
     onChange(refreshIfOpen)
   })
-  document.getElementById('jobs-keep')?.addEventListener('submit', (event) => {
+  at('jobs-keep').addEventListener('submit', (event) => {
     event.preventDefault()
     void attempt(() => keepNow(desk))
   })
   name.addEventListener('input', () => hint(desk))
-  setUpList((act, job, item) => void attempt(() => acts[act](desk, job, item)))
+  setUpList((act, job, written) => void attempt(() => acts[act](desk, job, written)))
   setUpCarry(desk, refresh)
   dialog.addEventListener('close', offerLast)
   addEventListener('focus', refreshIfOpen)
@@ -79,8 +80,8 @@ function propose({ sheet, reply }) {
 /** Says what keeping would do. @param {Pick<Desk, 'sheet'>} desk */
 function hint({ sheet: { of, empty } }) {
   const over = of && oneLine(name.value) === of.name
-  put(document.getElementById('jobs-hint'), empty ? 'Nothing is typed on the page yet.'
-    : over ? `In the place of the one of ${dateText(of.saved)}. Another name keeps both.` : 'As a new job.')
+  put(at('jobs-hint'), empty ? 'Nothing is typed on the page yet.'
+    : over ? `Takes the place of the one of ${dateText(of.saved)}. Another name keeps both.` : 'As a new job.')
 }
 
 /** @param {Desk} desk */
@@ -90,7 +91,7 @@ async function keepNow(desk) {
   const wanted = oneLine(name.value) || nameFor(sheet.fields(), desk.reply())
   const { of } = sheet
   const kept = await keep(await jobOn(desk, wanted), of)
-  sheet.of = { id: kept.id, name: kept.name, saved: kept.saved }
+  sheet.of = originOf(kept)
   desk.changed()
   name.value = proposed = kept.name
   hint(desk)
@@ -110,37 +111,35 @@ function keptWords(kept, wanted, of) {
     : `There is a “${wanted}” already. Both are kept; this one is “${kept.name}”.`
 }
 
+/** @param {Kept} job */
+const originOf = ({ id, name, saved }) => ({ id, name, saved })
+
 /** Asks the browser, at the first job that is kept, not to clear them by itself. */
 async function askToLast() {
   const lasting = await navigator.storage?.persist?.().catch(() => false)
   if (!lasting) put(said, `${said?.textContent} This browser may clear it when the device runs short of room: save all as a file now and then.`)
 }
 
-/** @type {Record<string, (desk: Desk, job: Kept, item: HTMLElement) => unknown>} */
+/** @type {Record<string, (desk: Desk, job: Kept, name: string) => unknown>} */
 const acts = {
   async open(desk, job) {
     const aside = await setAside(desk, `Before “${job.name}”, ${dateText(Date.now())}`)
-    const kept = desk.sheet.placed(Object.fromEntries(new URLSearchParams(job.fields)))
-    desk.lay({ ...kept, of: { id: job.id, name: job.name, saved: job.saved } })
+    desk.lay({ ...desk.sheet.placed(read(job.fields)), of: originOf(job) })
     dialog.close()
     notify(`“${job.name}” is open.${aside && ` What was on the page is kept as “${aside}”.`}`)
   },
-  rename: (_, job, item) => beginRenaming(item, job.name),
-  async named({ sheet }, job, item) {
-    const wanted = oneLine(nameIn(item).value)
-    if (wanted && wanted !== job.name) {
-      const kept = await rename(job.id, wanted)
-      if (kept && sheet.of?.id === job.id && sheet.of.name === job.name) sheet.of = { ...sheet.of, name: kept.name }
-    }
-    endRenaming(item)
+  async rename({ sheet }, job, written) {
+    const wanted = oneLine(written)
+    const named = wanted && wanted !== job.name ? await rename(job.id, wanted) : undefined
+    if (named && sheet.of?.id === job.id && sheet.of.name === job.name) sheet.of.name = named.name
     await refresh()
   },
-  async copy(_, job) {
-    const made = await copy(job.id)
+  async copy(_, { id }) {
+    const made = await copy(id)
     if (made) put(said, `The copy is “${made.name}”.`)
     await refresh()
   },
-  async delete(_, job) {
+  async remove(_, job) {
     await remove(job.id)
     gone.set(job.id, job)
     last = { job, time: Date.now() }
@@ -164,7 +163,7 @@ function offerLast() {
   if (!last || rest <= 0) return
   const { job } = last
   last = undefined
-  const text = `“${job.name}” is deleted.`
+  const text = goneWords(job.name)
   notify(text, { word: 'Undo', work: () => void attempt(() => takeBack(job)) })
   setTimeout(() => putAway(text), rest)
 }

@@ -33,7 +33,7 @@ const howToRead = `# Each job begins with its name in square brackets. Below it 
 # link has them: + is a blank, and % with two signs stands for one other sign.`
 
 /** How much of what is wrong is quoted. @param {string} text */
-export const quote = (text) => (text.length > 40 ? `${text.slice(0, 40)}…` : text)
+export const quote = (text) => text.replace(/^(.{40}).+/su, '$1…')
 
 /** @param {Record<string, string>} fields */
 export const inUS = ({ units = '' }) => units.trim().toLowerCase() === 'us'
@@ -52,18 +52,17 @@ export function fieldsText(fields) {
  *
  * @param {string} text
  * @param {Objection} objection
- * @param {Record<string, string>} [fields] what was read before
+ * @param {Record<string, string>} fields to which those that are read are added
+ * @returns {string[]} what could not be read
  */
-export function takeFields(text, objection, fields = {}) {
-  /** @type {string[]} */
-  const faults = []
-  for (const pair of text.split('&').filter(Boolean)) {
+export function takeFields(text, objection, fields) {
+  return text.split('&').filter(Boolean).flatMap((pair) => {
     const [name, value] = [...new URLSearchParams(pair)][0] ?? ['', '']
     const fault = damage(pair, name + value) || objection(name, value) || (Object.hasOwn(fields, name) ? `“${name}” is there twice` : '')
-    if (fault) faults.push(fault)
-    else if (value.trim() !== '') fields[name] = value
-  }
-  return { fields, faults }
+    if (fault) return fault
+    if (value.trim() !== '') fields[name] = value
+    return []
+  })
 }
 
 /**
@@ -82,9 +81,7 @@ export function jobsText(jobs) {
 
 /** @param {Job} job */
 function jobText({ name, fields, sentence, saved }) {
-  const lines = [`[${oneLine(name)}]`, `# saved ${new Date(saved).toISOString()}`]
-  if (sentence) lines.push(`# ${oneLine(sentence)}`)
-  return [...lines, ...fields.split('&')].join('\n')
+  return [`[${oneLine(name)}]`, `# saved ${new Date(saved).toISOString()}`, `# ${oneLine(sentence)}`, ...fields.split('&')].join('\n')
 }
 
 /** @param {string} text */
@@ -99,81 +96,55 @@ export const oneLine = (text) => text.replace(/\s+/g, ' ').trim()
  * @returns {{jobs: Job[], faults: string[]}}
  */
 export function readJobs(text, objection, now) {
-  const reader = new Reader(objection, now)
-  for (const [at, line] of text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/).entries()) reader.take(line.trim(), at + 1)
-  return reader.end()
+  const blocks = blocksOf(text)
+  const read = blocks.slice(0, mostJobs).map((block) => readJob(block, objection, now))
+  const faults = read.flatMap((one) => one.faults)
+  const more = blocks[mostJobs]?.head
+  if (more) faults.push(`Line ${more.at} and what follows: more than ${mostJobs} jobs are not read at once.`)
+  return { jobs: read.map(({ job }) => job).filter(({ fields }) => fields), faults }
 }
 
-/** Reads line by line. */
-class Reader {
-  /** @type {{name: string, fields: Record<string, string>, saved: number, line: number}[]} */
-  #jobs = []
+/**
+ * @typedef {{text: string, at: number}} Line
+ * @typedef {{head?: Line, lines: Line[]}} Block
+ */
+
+/**
+ * The lines of each job, below the one that names it. Before the first of those
+ * there may be lines of a job without a name.
+ *
+ * @param {string} text
+ */
+function blocksOf(text) {
+  /** @type {Block[]} */
+  const blocks = []
+  for (const [place, whole] of text.split(/\r\n|[\n\r]/).entries()) {
+    const line = { text: whole.trim(), at: place + 1 } // a byte order mark counts as a blank
+    if (line.text === first) continue
+    if (line.text[0] === '[') blocks.push({ head: line, lines: [] })
+    else if (blocks.length > 0) blocks.at(-1)?.lines.push(line)
+    else if (line.text && line.text[0] !== '#') blocks.push({ lines: [line] })
+  }
+  return blocks
+}
+
+/**
+ * @param {Block} block
+ * @param {Objection} objection
+ * @param {number} saved
+ */
+function readJob({ head, lines }, objection, saved) {
+  /** @type {Record<string, string>} */
+  const fields = {}
   /** @type {string[]} */
-  #faults = []
-  #full = false
-  #objection
-  #now
-
-  /**
-   * @param {Objection} objection
-   * @param {number} now
-   */
-  constructor(objection, now) {
-    this.#objection = objection
-    this.#now = now
+  const faults = []
+  const fault = (/** @type {Line} */ { at }, /** @type {string} */ what) => faults.push(`Line ${at}: ${what}.`)
+  const name = oneLine(head?.text.replace(/^\[|\]$/g, '') ?? '')
+  if (head && !head.text.endsWith(']')) fault(head, `“${quote(head.text)}” does not end with ]`)
+  for (const line of lines) {
+    if (line.text[0] === '#') saved = Date.parse(/^# saved (.+)/.exec(line.text)?.[1] ?? '') || saved
+    else for (const what of takeFields(line.text.replace(/^https?:[^#]*#/, ''), objection, fields)) fault(line, what)
   }
-
-  /**
-   * @param {string} line
-   * @param {number} number
-   */
-  take(line, number) {
-    if (line === '' || line === first || this.#full) return
-    if (line[0] === '#') this.#remark(line)
-    else if (line[0] === '[') this.#begin(line, number)
-    else this.#fields(line, number)
-  }
-
-  /** @param {string} line */
-  #remark(line) {
-    const job = this.#jobs.at(-1)
-    const saved = Date.parse(/^# saved (.+)/.exec(line)?.[1] ?? '')
-    if (job && saved) job.saved = saved
-  }
-
-  /**
-   * @param {string} line in square brackets, or '' where lines begin without
-   * @param {number} number
-   */
-  #begin(line, number) {
-    this.#full = this.#jobs.length === mostJobs
-    if (this.#full) return this.#fault(number, `more than ${mostJobs} jobs are not read at once, so the rest is left out`)
-    if (line && !line.endsWith(']')) this.#fault(number, `the name “${quote(line)}” does not end with ]`)
-    this.#jobs.push({ name: oneLine(line.replace(/^\[|\]$/g, '')), fields: {}, saved: this.#now, line: number })
-  }
-
-  /**
-   * @param {string} line
-   * @param {number} number
-   */
-  #fields(line, number) {
-    if (this.#jobs.length === 0) this.#begin('', number)
-    const { faults } = takeFields(line.replace(/^https?:[^#]*#/, ''), this.#objection, this.#jobs.at(-1)?.fields)
-    for (const fault of faults) this.#fault(number, fault)
-  }
-
-  /**
-   * @param {number} number
-   * @param {string} what
-   */
-  #fault(number, what) {
-    this.#faults.push(`Line ${number}: ${what}.`)
-  }
-
-  end() {
-    const [whole, blank] = [true, false].map((some) => this.#jobs.filter(({ fields }) => Object.keys(fields).length > 0 === some))
-    for (const { name, line } of blank) if (name) this.#fault(line, `no field of “${quote(name)}” could be read`)
-    const jobs = whole.map(({ name, fields, saved }) => ({ name, fields: fieldsText(fields), sentence: '', saved }))
-    return { jobs, faults: this.#faults }
-  }
+  if (head && Object.keys(fields).length === 0) fault(head, `no field of “${quote(name)}” could be read`)
+  return { job: { name, fields: fieldsText(fields), sentence: '', saved }, faults }
 }

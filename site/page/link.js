@@ -5,7 +5,7 @@
  * was changed since. A job that is nowhere else is replaced only after a question.
  */
 import { dialogOf, openDialog } from './dialog.js'
-import { put } from './element.js'
+import { at, put } from './element.js'
 import { layBrought, setAside, textOn, unkept, wordsOf } from './job.js'
 import { mostOfLink, takeFields } from './jobtext.js'
 import { dateText } from './names.js'
@@ -31,7 +31,7 @@ let waiting
 /** @param {Desk} desk */
 export function setUpLink(desk) {
   addEventListener('hashchange', () => read(desk))
-  document.getElementById('brought-open')?.addEventListener('click', () => void open(desk))
+  at('brought-open').addEventListener('click', () => void open(desk))
   desk.onReply(() => void describe(desk))
   dialog.addEventListener('close', () => { waiting = undefined })
   read(desk)
@@ -45,7 +45,9 @@ function read(desk) {
   if (text.length > mostOfLink) {
     return notify('The link holds more than 100 kB, far more than a job has, so it was not read. What is on the page stays.')
   }
-  const { fields, faults } = takeFields(text, (name, value) => desk.sheet.objection(name, value))
+  /** @type {Record<string, string>} */
+  const fields = {}
+  const faults = takeFields(text, (name, value) => desk.sheet.objection(name, value), fields)
   if (Object.keys(fields).length === 0) return notify(`The link holds no job that can be read${but(faults)}. What is on the page stays.`)
   void offer(desk, { kept: desk.sheet.placed(fields), faults })
 }

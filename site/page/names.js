@@ -17,14 +17,10 @@ export const base = (name) => name.replace(/ \(\d+\)$/, '')
  * @param {{name: string}[]} others
  */
 export function apart(name, others) {
-  const taken = new Set(others.map((other) => other.name))
   let free = name
-  for (let number = 2; taken.has(free); number++) free = `${base(name)} (${number})`
+  for (let number = 2; others.some((other) => other.name === free); number++) free = `${base(name)} (${number})`
   return free
 }
-
-const thisYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })
-const otherYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' })
 
 /**
  * When a job was saved: "25 Nov 14:05", or "25 Nov 2025".
@@ -32,6 +28,9 @@ const otherYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'sho
  * @param {number} time in milliseconds of the clock
  */
 export function dateText(time) {
-  const format = new Date(time).getFullYear() === new Date().getFullYear() ? thisYear : otherYear
-  return format.format(time).replace(',', '')
+  const date = new Date(time)
+  const old = date.getFullYear() !== new Date().getFullYear()
+  const clock = old ? undefined : '2-digit'
+  const year = old ? 'numeric' : undefined
+  return date.toLocaleString('en-GB', { day: 'numeric', month: 'short', year, hour: clock, minute: clock }).replace(',', '')
 }

@@ -1,7 +1,7 @@
 /** A line at the foot of the page that says what happened, until it is put away. */
-import { make } from './element.js'
+import { at, make } from './element.js'
 
-const place = /** @type {HTMLElement} */ (document.getElementById('notice'))
+const place = at('notice')
 
 /**
  * @param {string} text

@@ -2,7 +2,7 @@
  * The answer's pane: the sentence, the figures behind it, the cautions. The
  * sentence is seen at once and spoken after a pause, not at every key.
  */
-import { make, mark, put, renew } from './element.js'
+import { at, frameOf, make, mark, put, renew } from './element.js'
 import { isFigure, labelOf, rangeOf, showFigures } from './figures.js'
 import { suggestion } from './rows.js'
 
@@ -11,9 +11,6 @@ import { suggestion } from './rows.js'
  * @typedef {import('../engine/client.js').Caution} Caution
  * @typedef {import('./sheet.js').Sheet} Sheet
  */
-
-/** @param {string} id */
-const at = (id) => /** @type {HTMLElement} */ (document.getElementById(id))
 
 /** How long the sheet rests before the sentence is spoken, in milliseconds. */
 const pause = 1000
@@ -254,9 +251,7 @@ unroll.addEventListener('click', () => {
  */
 function cautionItem(sheet, caution) {
   const { code, level, field } = caution
-  const frame = /** @type {HTMLTemplateElement} */ (at('caution'))
-  const item = /** @type {HTMLElement} */ (frame.content.cloneNode(true)).firstElementChild
-  if (!item) throw new Error('the page has no form for a caution')
+  const item = frameOf('caution')
   item.setAttribute('data-level', level)
   item.querySelector('use')?.setAttribute('href', `#mark-${level}`)
   put(item.querySelector('strong'), levelWord[level])

@@ -4,7 +4,7 @@
  */
 import { copyField } from './copy.js'
 import { dialogOf, openDialog } from './dialog.js'
-import { put } from './element.js'
+import { at, put } from './element.js'
 import { textOn } from './job.js'
 import { setUpLink } from './link.js'
 import { inWords } from './pane.js'
@@ -13,11 +13,11 @@ import { shown } from './sheet.js'
 /** @typedef {import('./page.js').Desk} Desk */
 
 const dialog = dialogOf('share')
-const button = /** @type {HTMLElement} */ (document.getElementById('to-share'))
-const link = /** @type {HTMLTextAreaElement} */ (document.getElementById('share-link'))
-const text = /** @type {HTMLTextAreaElement} */ (document.getElementById('share-text'))
-const send = /** @type {HTMLElement} */ (document.getElementById('share-send'))
-const said = document.getElementById('share-said')
+const button = at('to-share')
+const link = /** @type {HTMLTextAreaElement} */ (at('share-link'))
+const text = /** @type {HTMLTextAreaElement} */ (at('share-text'))
+const send = at('share-send')
+const said = at('share-said')
 
 /** @param {Desk} desk */
 export function setUpShare(desk) {
@@ -56,7 +56,7 @@ async function sendOn(desk) {
 function notebook({ sheet, reply }) {
   const sentence = inWords(reply())
   const parts = [
-    [sentence, sentence && document.getElementById('likely')?.textContent],
+    [sentence, sentence && at('likely').textContent],
     ['Given', ...[...sheet.rows.values()].filter(({ name }) => !sheet.blank(name)).map((row) => `${row.label}: ${shown(row)}`)],
     ['Worked out', ...linesOf('#figures dl > div', figure), ...linesOf('#figures tbody tr', bite)],
     ['Cautions', ...linesOf('#cautions li > p', ([level, words]) => `${level} ${words}`)],

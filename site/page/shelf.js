@@ -4,6 +4,7 @@
  * that two tabs lose nothing of each other's. A name is on the shelf once: who
  * comes second with it is numbered.
  */
+import { frameOf } from './element.js'
 import { apart, base } from './names.js'
 
 /**
@@ -199,19 +200,14 @@ function outcome(request) {
   })
 }
 
-/** Why it can't be done, by the name of the error that came. @type {Record<string, string>} */
-const reasons = {
-  QuotaExceededError: 'There is no room left on this device for another job. Delete one that is done, or save all as a file and make room.',
-  VersionError: 'A newer Saltbite has kept jobs here, which this one can’t read. Load the page again to have the newer one.',
-  TimeoutError: 'The kept jobs are held shut, perhaps by another tab of this page. Close the other tabs and try again.',
-}
-
 /**
  * Says in a sentence why the shelf can't be had.
  *
  * @param {unknown} reason
  */
 export function why(reason) {
-  return reasons[reason instanceof Error || reason instanceof DOMException ? reason.name : '']
-    ?? 'This browser keeps no jobs for this page, as in a private window, in a frame, or with storage switched off. Share makes a link or a text of the job instead.'
+  const sentences = [...frameOf('jobs-why').children]
+  const name = reason instanceof Error ? reason.name : ''
+  const known = sentences.find((sentence) => sentence.getAttribute('data-reason') === name)
+  return (known ?? sentences[0]).textContent ?? ''
 }

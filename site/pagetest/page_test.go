@@ -19,10 +19,7 @@ const patience = 20 * time.Second
 
 // checks are what is held to in every engine. Each starts on a freshly loaded
 // page with nothing kept.
-var checks = []struct {
-	name string
-	hold func(*testing.T, *page)
-}{
+var checks = []check{
 	{"keyboard alone", keyboardAlone}, // first: in WebKitGTK a used mouse changes where Tab leads
 	{"empty first visit", emptyFirstVisit},
 	{"example", exampleFillsIn},
@@ -54,7 +51,16 @@ var checks = []struct {
 	{"silent console", silentConsole},
 }
 
-func TestPage(t *testing.T) {
+// check is something that the page is held to.
+type check struct {
+	name string
+	hold func(*testing.T, *page)
+}
+
+func TestPage(t *testing.T) { holdAll(t, checks) }
+
+// holdAll holds every engine to each check.
+func holdAll(t *testing.T, checks []check) {
 	s := serve(t)
 	for _, name := range engine.Names {
 		t.Run(name, func(t *testing.T) {
@@ -97,7 +103,7 @@ type page struct {
 func (p *page) fresh() {
 	p.Helper()
 	p.load("/")
-	p.ask(`try { localStorage.clear() } catch {}`)
+	p.ask(`try { localStorage.clear(); sessionStorage.clear() } catch {}`)
 	p.load("/")
 }
 
