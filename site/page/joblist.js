@@ -4,6 +4,7 @@
  */
 import { at, frameOf, put } from './element.js'
 import { dateText } from './names.js'
+import { newestFirst } from './shelf.js'
 
 /** @typedef {import('./shelf.js').Kept} Kept */
 
@@ -60,7 +61,7 @@ const nameBeside = (control) => /** @type {HTMLInputElement} */ (control.closest
  */
 export function showList(jobs, gone) {
   const focused = document.activeElement
-  shown = [...jobs, ...gone.values()].sort((a, b) => b.saved - a.saved)
+  shown = [...jobs, ...gone.values()].sort(newestFirst)
   for (const [id, row] of rows) {
     if (shown.some((job) => job.id === id)) continue
     row.remove()

@@ -37,8 +37,16 @@ export function onChange(hear) {
 /** All jobs, the newest first. @returns {Promise<Kept[]>} */
 export async function all() {
   const jobs = await within('readonly', (shelf) => outcome(shelf.getAll()))
-  return jobs.sort((a, b) => b.saved - a.saved)
+  return jobs.sort(newestFirst)
 }
+
+/**
+ * The order of a list: of two saved at once, as a job and its copy, too.
+ *
+ * @param {Kept} a
+ * @param {Kept} b
+ */
+export const newestFirst = (a, b) => b.saved - a.saved || b.id - a.id
 
 /**
  * Keeps a job: in the place of the one it was opened from, if that has its name
