@@ -39,7 +39,7 @@ export function setUpJobs(desk) {
     put(said, '')
     openDialog(dialog, button)
     void refresh()
-    onChange(refreshIfOpen)
+    void attempt(() => onChange(refreshIfOpen))
   })
   at('jobs-keep').addEventListener('submit', (event) => {
     event.preventDefault()
@@ -65,7 +65,8 @@ async function attempt(work) {
   try {
     await work()
   } catch (reason) {
-    put(said, why(reason))
+    if (dialog.open) put(said, why(reason))
+    else notify(why(reason))
   }
 }
 
@@ -97,7 +98,6 @@ async function keepNow(desk) {
   hint(desk)
   put(said, keptWords(kept, wanted, of))
   await refresh()
-  if (kept.id === 1) await askToLast()
 }
 
 /**
@@ -113,12 +113,6 @@ function keptWords(kept, wanted, of) {
 
 /** @param {Kept} job */
 const originOf = ({ id, name, saved }) => ({ id, name, saved })
-
-/** Asks the browser, at the first job that is kept, not to clear them by itself. */
-async function askToLast() {
-  const lasting = await navigator.storage?.persist?.().catch(() => false)
-  if (!lasting) put(said, `${said?.textContent} This browser may clear it when the device runs short of room: save all as a file now and then.`)
-}
 
 /** @type {Record<string, (desk: Desk, job: Kept, name: string) => unknown>} */
 const acts = {

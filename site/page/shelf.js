@@ -123,13 +123,18 @@ async function put(shelf, job) {
 }
 
 /**
- * Does work that changes the shelf, and tells the other tabs.
+ * Does work that changes the shelf, and tells the other tabs. At the first job the
+ * browser is asked not to clear the shelf by itself; whether it grants that is its own.
  *
  * @template T
  * @param {(shelf: IDBObjectStore, there: Kept[]) => Promise<T>} work
  */
 async function change(work) {
-  const result = await within('readwrite', async (shelf) => work(shelf, await outcome(shelf.getAll())))
+  const result = await within('readwrite', async (shelf) => {
+    const there = await outcome(shelf.getAll())
+    if (there.length === 0) navigator.storage?.persist?.().catch(() => {})
+    return work(shelf, there)
+  })
   channel ??= new BroadcastChannel(database)
   channel.postMessage('')
   return result
