@@ -157,7 +157,7 @@ var formNames = map[field.Form]string{
 
 func controlOf(f field.Field) control {
 	said := words.Fields[f.Name]
-	c := control{Name: f.Name, Form: formNames[f.Form], Default: f.Default, Bare, USUnit: f.USUnit, Example: f.Example,
+	c := control{Name: f.Name, Form: formNames[f.Form], Default: f.Default, Bare: f.Bare, USUnit: f.USUnit, Example: f.Example,
 		Label: said.Label, Help: said.Help, HelpUS: said.HelpUS, Fill: said.Fill, Suggested: said.Suggested, Rare: said.Rare, Sought: said.Sought, Wide: f.Form == field.Series, Suggest: said.Suggest}
 	for _, symbol := range f.Units {
 		c.Units = append(c.Units, unit{symbol, words.Unit(symbol)})

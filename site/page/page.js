@@ -37,6 +37,8 @@ let bench
 let reply
 /** What to go back to. @type {import('./sheet.js').Kept | undefined} */
 let before
+/** Whether that is another job: typing into this one doesn't put it out of reach. */
+let other = false
 let asking = false
 let changed = false
 
@@ -88,11 +90,17 @@ async function ask() {
   asking = false
 }
 
-/** A change that one touch takes back. @param {() => void} work */
-function undoably(work) {
+/**
+ * A change that one touch takes back; a second one brings it about again.
+ *
+ * @param {() => void} work
+ * @param {boolean} [replaces] whether it puts another job in the place of this one
+ */
+function undoably(work, replaces = false) {
   const kept = sheet.keep()
   work()
   before = kept
+  other = replaces
   change()
 }
 
@@ -130,7 +138,7 @@ place.addEventListener('submit', (event) => event.preventDefault())
 place.addEventListener('input', (event) => {
   const control = /** @type {Element} */ (event.target)
   if (!control.closest('.row')) return // the switch of colours stands on the sheet as well
-  before = undefined
+  if (!other) before = undefined
   if (control instanceof HTMLInputElement) given(sheet, control.name)
   change()
 })
@@ -171,7 +179,7 @@ function lay(kept) {
   undoably(() => {
     sheet.restore(kept)
     unfold()
-  })
+  }, true)
 }
 
 function exampleJob() {
@@ -182,16 +190,13 @@ example.addEventListener('click', () => lay(exampleJob()))
 
 clear.addEventListener('click', () => {
   if (sheet.empty) return
-  undoably(() => sheet.clear())
+  undoably(() => sheet.clear(), true)
   place.scrollTop = 0
 })
 
 undo.addEventListener('click', () => {
-  if (!before) return
-  sheet.restore(before)
-  before = undefined
-  change()
-  clear.focus()
+  const kept = before
+  if (kept) undoably(() => sheet.restore(kept), other)
 })
 
 // Enter moves on to the next field that is not folded away.

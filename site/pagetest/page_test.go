@@ -51,30 +51,7 @@ var checks = []check{
 	{"silent console", silentConsole},
 }
 
-// check is something that the page is held to.
-type check struct {
-	name string
-	hold func(*testing.T, *page)
-}
-
 func TestPage(t *testing.T) { holdAll(t, checks) }
-
-// holdAll holds every engine to each check.
-func holdAll(t *testing.T, checks []check) {
-	s := serve(t)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range checks {
-				t.Run(c.name, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.fresh()
-					c.hold(t, p)
-				})
-			}
-		})
-	}
-}
 
 // TestDark holds the dark scheme to its contrasts: an engine that can't change
 // the scheme while it runs is started anew.
@@ -246,6 +223,11 @@ func clearingIsTakenBack(t *testing.T, p *page) {
 	p.answers(copperTime)
 	p.click("#clear")
 	p.until(`document.getElementById('metal').value === '' && !document.getElementById('undo').disabled`)
+	p.typeIn("metal", "x") // also after something was typed
+	p.click("#undo")
+	p.answers(copperTime)
+	p.click("#undo") // which is taken back as well
+	p.until(`document.getElementById('metal').value === 'x'`)
 	p.click("#undo")
 	p.answers(copperTime)
 	p.click("#example")

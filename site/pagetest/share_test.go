@@ -173,7 +173,7 @@ func linkOverAChangedJob(t *testing.T, p *page) {
 	p.click("#brought-open")
 	p.answers("0.600 A")
 	p.noticed("Before the link")
-	p.click("#clear")
+	p.click("#undo")
 	p.answers(copperTime)
 	p.click("#to-jobs")
 	p.until(`document.querySelector('#jobs-list input')?.value.startsWith('Before the link, ') && document.querySelector('#jobs-list .gist').textContent.includes(arguments[0])`, copperTime)
@@ -203,7 +203,7 @@ func linkWithoutStorage(t *testing.T, p *page) {
 	p.answers(copperTime)
 	p.click("#brought-open")
 	p.answers("0.600 A")
-	p.click("#clear")
+	p.click("#undo")
 	p.answers(copperTime)
 }
 
