@@ -1,5 +1,4 @@
 /** Jobs carried from one device to another: as a plain file, or pasted. */
-import { copyField } from './copy.js'
 import { at, make, put } from './element.js'
 import { nameFor, wordsOf } from './job.js'
 import { read } from './keep.js'
@@ -8,7 +7,6 @@ import { all, takeIn, why } from './shelf.js'
 
 /** @typedef {import('./page.js').Desk} Desk */
 
-const whole = /** @type {HTMLTextAreaElement} */ (at('jobs-all'))
 const pasted = /** @type {HTMLTextAreaElement} */ (at('jobs-paste'))
 const file = /** @type {HTMLInputElement} */ (at('jobs-file'))
 const said = at('jobs-taken')
@@ -27,7 +25,6 @@ export function setUpCarry(desk, refresh) {
     await refresh()
   }
   at('jobs-save').addEventListener('click', () => void attempt(saveAll))
-  at('jobs-copy').addEventListener('click', () => void attempt(copyAll))
   at('jobs-take').addEventListener('click', () => void take(pasted.value))
   file.addEventListener('change', () => {
     const chosen = file.files?.[0]
@@ -58,12 +55,6 @@ async function saveAll() {
   link.click()
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000)
   put(said, 'The file is called saltbite-jobs.txt.')
-}
-
-async function copyAll() {
-  whole.value = jobsText(await all())
-  whole.hidden = false
-  put(said, await copyField(whole))
 }
 
 /**

@@ -30,7 +30,7 @@ func (p *page) noJobs() {
 		gone.onsuccess = gone.onerror = gone.onblocked = () => done(true)`); err != nil {
 		p.Fatal(err)
 	}
-	p.load("/?with=filing,copying")
+	p.load("/?with=filing")
 }
 
 // keeps keeps the job on the page by a name; the dialog stays open.
@@ -185,6 +185,7 @@ func twoTabs(t *testing.T, p *page) {
 	p.load("/")
 	p.answers(copperTime) // a new tab begins with what was typed last
 	p.click("#to-jobs")
+	p.listed("Shared")
 	p.act(0, "open")
 	p.noticed("is open")
 	p.fill(map[string]string{"area": "20"})
@@ -260,8 +261,6 @@ func fileAndBack(t *testing.T, p *page) {
 			t.Errorf("the file does not hold %q:\n%s", part, text)
 		}
 	}
-	p.click("#jobs-copy")
-	p.until(`document.documentElement.dataset.copied === arguments[0]`, text)
 	p.takes(text)
 	p.says("jobs-taken", "1 job was here already.")
 	p.takes(strings.Replace(text, "depth=0.1", "depth=0.2", 1))
