@@ -49,7 +49,7 @@ func vectorsByLink(t *testing.T, p *page) {
 	}
 	p.load("/?with=overhearing")
 	var replies [][2]string
-	for batch := range slices.Chunk(texts, 20) { // each within the time that a script has
+	for batch := range slices.Chunk(texts, 6) { // each within the time that a script has
 		replies = append(replies, p.byLink(batch)...)
 	}
 	wanted := scriptReplies(t, all)
@@ -92,7 +92,7 @@ func (p *page) byLink(texts []string) (replies [][2]string) {
 		const answered = async (text) => {
 			dataset.reply = ''
 			location.hash = text
-			for (let n = 0; n < 400 && !dataset.reply; n++) await new Promise((next) => setTimeout(next, 5))
+			for (let n = 0; n < 2000 && !dataset.reply; n++) await new Promise((next) => setTimeout(next, 5))
 			return dataset.reply
 		}
 		void (async () => {
