@@ -63,18 +63,21 @@ type part struct {
 
 // control is a field as the form shows it: its words and what the table says.
 type control struct {
-	Name, Form, Default, USUnit, Example string
-	Label, Help, HelpUS                  string
-	Fill, Suggested                      string // what one touch fills in
-	Rare, Sought, Wide                   bool
-	Suggest                              []string
-	Units                                []unit
-	Choices                              []choice
+	Name, Form, Default, Bare, USUnit, Example string
+	Label, Help, HelpUS                        string
+	Fill, Suggested                            string // what one touch fills in
+	Rare, Sought, Wide                         bool
+	Suggest                                    []string
+	Units                                      []unit
+	Choices                                    []choice
 }
 
 type unit struct{ Symbol, Label string }
 
-type choice struct{ Value, Label string }
+type choice struct {
+	Value, Label string
+	Also         []string // in other words: in those of a link or a kept job
+}
 
 type figure struct{ Name, Label, Range string }
 
@@ -154,7 +157,7 @@ var formNames = map[field.Form]string{
 
 func controlOf(f field.Field) control {
 	said := words.Fields[f.Name]
-	c := control{Name: f.Name, Form: formNames[f.Form], Default: f.Default, USUnit: f.USUnit, Example: f.Example,
+	c := control{Name: f.Name, Form: formNames[f.Form], Default: f.Default, Bare: f.Bare, USUnit: f.USUnit, Example: f.Example,
 		Label: said.Label, Help: said.Help, HelpUS: said.HelpUS, Fill: said.Fill, Suggested: said.Suggested, Rare: said.Rare, Sought: said.Sought, Wide: f.Form == field.Series, Suggest: said.Suggest}
 	for _, symbol := range f.Units {
 		c.Units = append(c.Units, unit{symbol, words.Unit(symbol)})
@@ -163,7 +166,7 @@ func controlOf(f field.Field) control {
 		c.Default += " " + words.Unit(f.Bare) // also where the unit control shows another
 	}
 	for _, value := range f.Choices {
-		c.Choices = append(c.Choices, choice{value, said.Choices[value]})
+		c.Choices = append(c.Choices, choice{value, said.Choices[value], alsoOf(f, value)})
 	}
 	if f.Name == "metal" {
 		for m := range metal.All() {
@@ -171,6 +174,21 @@ func controlOf(f field.Field) control {
 		}
 	}
 	return c
+}
+
+// alsoOf lists the other words for a choice; the default stands in the form as a
+// blank, so its own name is another word for it.
+func alsoOf(f field.Field, value string) []string {
+	var also []string
+	if value == f.Default {
+		also = append(also, value)
+	}
+	for _, word := range slices.Sorted(maps.Keys(f.Also)) {
+		if f.Also[word] == value {
+			also = append(also, word)
+		}
+	}
+	return also
 }
 
 // everyNameHasWords fails on a name that stands in the vocabulary and not in

@@ -10,7 +10,7 @@ import (
 // Limits of size. A visitor waits for these bytes, on a workshop's network.
 const (
 	programToBare = 1.50      // the program to a bare one, both under brotli at its best
-	pageScript    = 40 * 1000 // bytes of the page's script, minified, without wasm_exec.js
+	pageScript    = 60 * 1000 // bytes of the page's script, minified, without wasm_exec.js
 )
 
 // programSize is how large the shipped program is beside a bare one.

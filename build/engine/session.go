@@ -99,6 +99,29 @@ func (s *Session) Navigate(url string) error {
 	return s.do(command{"WebDriver:Navigate", "POST", "/url"}, params{"url": url}, nil)
 }
 
+// Tab is the handle of the tab that commands go to.
+func (s *Session) Tab() (handle string, err error) {
+	return handle, s.do(command{"WebDriver:GetWindowHandle", "GET", "/window"}, params{}, &handle)
+}
+
+// NewTab opens another tab and returns its handle; commands go on to the one that
+// they went to.
+func (s *Session) NewTab() (string, error) {
+	var made struct{ Handle string }
+	err := s.do(command{"WebDriver:NewWindow", "POST", "/window/new"}, params{"type": "tab"}, &made)
+	return made.Handle, err
+}
+
+// SwitchTo lets commands go to another tab.
+func (s *Session) SwitchTo(tab string) error {
+	return s.do(command{"WebDriver:SwitchToWindow", "POST", "/window"}, params{"handle": tab}, nil)
+}
+
+// CloseTab closes the tab that commands go to; they must then be let go to another.
+func (s *Session) CloseTab() error {
+	return s.do(command{"WebDriver:CloseWindow", "DELETE", "/window"}, params{}, nil)
+}
+
 // Execute runs the body of a function in the page; arguments are its arguments,
 // and what it returns is the result. A promise is waited for.
 func (s *Session) Execute(script string, args ...any) (any, error) {

@@ -11,6 +11,25 @@ export function make(tag, ...children) {
 }
 
 /**
+ * The page's element of an id.
+ *
+ * @param {string} id
+ */
+export function at(id) {
+  return /** @type {HTMLElement} */ (document.getElementById(id))
+}
+
+/**
+ * A new element of a frame that the page has for it.
+ *
+ * @param {string} id
+ */
+export function frameOf(id) {
+  const frame = /** @type {HTMLTemplateElement} */ (at(id))
+  return /** @type {HTMLElement} */ (/** @type {Element} */ (frame.content.firstElementChild).cloneNode(true))
+}
+
+/**
  * Writes an attribute where it is not there yet: a browser lays out anew what is
  * written, even if it was the same.
  *

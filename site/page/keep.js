@@ -1,26 +1,41 @@
 /**
- * Keeps the sheet over a reload, under one key: a line of what was typed and a
- * line of the unit controls, each in the text form of a set of fields. Storage
- * may be missing, full, or throw when it is looked at: then nothing is kept.
+ * Keeps the sheet over a reload, under one key: a line of what was typed, a line
+ * of the unit controls and a line of the kept job it was opened from, each in the
+ * text form of a set of fields. A tab keeps its own, which no other tab writes
+ * over; a new tab begins with what was typed last in any. Storage may be missing,
+ * full, or throw when it is looked at: then nothing is kept.
  */
 const key = 'saltbite'
 
+/** The tab's own, then that of all tabs. */
+const stores = [() => sessionStorage, () => localStorage]
+
 /** @param {import('./sheet.js').Kept} kept */
-export function save({ typed, units }) {
-  try {
-    localStorage.setItem(key, `${new URLSearchParams(typed)}\n${new URLSearchParams(units)}`)
-  } catch {
-    // The page works with nothing kept.
-  }
+export function save({ typed, units, of }) {
+  const from = of && { ...of, id: String(of.id), saved: String(of.saved) }
+  const text = [typed, units, from].map((fields) => new URLSearchParams(fields)).join('\n')
+  for (const store of stores) attempt(() => store().setItem(key, text))
 }
 
 /** @returns {import('./sheet.js').Kept | undefined} */
 export function load() {
+  for (const store of stores) {
+    const text = attempt(() => store().getItem(key))
+    if (!text) continue
+    const [typed, units, { id, name, saved }] = text.split('\n').concat('').map(read)
+    return { typed, units, of: id ? { id: Number(id), name, saved: Number(saved) } : undefined }
+  }
+  return undefined
+}
+
+/**
+ * @template T
+ * @param {() => T} work
+ * @returns {T | undefined} undefined where there is no storage: the page works with nothing kept
+ */
+function attempt(work) {
   try {
-    const text = localStorage.getItem(key)
-    if (text === null) return undefined
-    const [typed = '', units = ''] = text.split('\n')
-    return { typed: read(typed), units: read(units) }
+    return work()
   } catch {
     return undefined
   }

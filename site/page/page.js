@@ -37,6 +37,8 @@ let bench
 let reply
 /** What to go back to. @type {import('./sheet.js').Kept | undefined} */
 let before
+/** Whether that is another job: typing into this one doesn't put it out of reach. */
+let other = false
 let asking = false
 let changed = false
 
@@ -88,11 +90,17 @@ async function ask() {
   asking = false
 }
 
-/** A change that one touch takes back. @param {() => void} work */
-function undoably(work) {
+/**
+ * A change that one touch takes back; a second one brings it about again.
+ *
+ * @param {() => void} work
+ * @param {boolean} [replaces] whether it puts another job in the place of this one
+ */
+function undoably(work, replaces = false) {
   const kept = sheet.keep()
   work()
   before = kept
+  other = replaces
   change()
 }
 
@@ -106,6 +114,8 @@ function undoably(work) {
  * @property {(hear: (reply: Reply) => void) => void} onReply after each reply is shown
  * @property {() => void} changed to be called after the sheet's fields were written
  * @property {(work: () => void) => void} undoably does what replaces the job, so that Undo takes it back
+ * @property {(kept: import('./sheet.js').Kept) => void} lay puts another job in the place of the one on the sheet, undoably
+ * @property {() => import('./sheet.js').Kept} exampleJob
  */
 
 /** @type {((reply: Reply) => void)[]} */
@@ -119,6 +129,8 @@ const desk = {
   onReply: (hear) => { hearing.push(hear) },
   changed: change,
   undoably,
+  lay,
+  exampleJob,
 }
 
 place.addEventListener('submit', (event) => event.preventDefault())
@@ -126,7 +138,7 @@ place.addEventListener('submit', (event) => event.preventDefault())
 place.addEventListener('input', (event) => {
   const control = /** @type {Element} */ (event.target)
   if (!control.closest('.row')) return // the switch of colours stands on the sheet as well
-  before = undefined
+  if (!other) before = undefined
   if (control instanceof HTMLInputElement) given(sheet, control.name)
   change()
 })
@@ -162,27 +174,31 @@ function press(event) {
 place.addEventListener('click', press)
 pane.addEventListener('click', press)
 
-for (const button of [example, document.getElementById('start-example')]) {
-  button?.addEventListener('click', () => undoably(() => {
-    sheet.clear()
-    const job = read(example.dataset.fields ?? '')
-    for (const [name, text] of Object.entries(job)) sheet.fill(name, text)
+/** Puts another job in the place of the one on the sheet. @param {import('./sheet.js').Kept} kept */
+function lay(kept) {
+  undoably(() => {
+    sheet.restore(kept)
     unfold()
-  }))
+  }, true)
+}
+
+function exampleJob() {
+  return sheet.placed({ ...read(example.dataset.fields ?? ''), units: sheet.switch.value })
+}
+
+for (const button of [example, document.getElementById('start-example')]) {
+  button?.addEventListener('click', () => lay(exampleJob()))
 }
 
 clear.addEventListener('click', () => {
   if (sheet.empty) return
-  undoably(() => sheet.clear())
+  undoably(() => sheet.clear(), true)
   place.scrollTop = 0
 })
 
 undo.addEventListener('click', () => {
-  if (!before) return
-  sheet.restore(before)
-  before = undefined
-  change()
-  clear.focus()
+  const kept = before
+  if (kept) undoably(() => sheet.restore(kept), other)
 })
 
 // Enter moves on to the next field that is not folded away.
@@ -252,12 +268,15 @@ function beginsLike(name, typed) {
   return typed.toLowerCase().split(/\s+/).every((part) => words.some((word) => word.startsWith(part)))
 }
 
-async function begin() {
-  sayPlainly('') // the script runs, so what stands there for want of it goes
+/** Puts back what was on the sheet when the page was left. */
+function putBack() {
   const kept = load()
   if (kept) sheet.restore(kept)
   sheet.showGiven()
   unfold()
+}
+
+async function begin() {
   try {
     bench = await open(import.meta.url)
   } catch {
@@ -270,5 +289,7 @@ async function begin() {
   void ask()
 }
 
+sayPlainly('') // the script runs, so what stands there for want of it goes
+putBack()
 for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
 void begin()

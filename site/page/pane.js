@@ -2,7 +2,7 @@
  * The answer's pane: the sentence, the figures behind it, the cautions. The
  * sentence is seen at once and spoken after a pause, not at every key.
  */
-import { make, mark, put, renew } from './element.js'
+import { at, frameOf, make, mark, put, renew } from './element.js'
 import { isFigure, labelOf, rangeOf, showFigures } from './figures.js'
 import { suggestion } from './rows.js'
 
@@ -11,9 +11,6 @@ import { suggestion } from './rows.js'
  * @typedef {import('../engine/client.js').Caution} Caution
  * @typedef {import('./sheet.js').Sheet} Sheet
  */
-
-/** @param {string} id */
-const at = (id) => /** @type {HTMLElement} */ (document.getElementById(id))
 
 /** How long the sheet rests before the sentence is spoken, in milliseconds. */
 const pause = 1000
@@ -86,7 +83,7 @@ function labels(sheet, errors) {
  */
 function say(text, figures, reply) {
   const place = at('sentence')
-  const stops = stopsOf(reply).map((stop) => make('strong', `Stop: ${stop}`))
+  const stops = stopsOf(reply).map((stop) => make('strong', stop))
   const key = [...stops.map(({ textContent }) => textContent), text].join(' ')
   if (place.dataset.said === key) return
   place.dataset.said = key
@@ -99,7 +96,16 @@ function say(text, figures, reply) {
 /** @param {Reply} [reply] */
 function stopsOf(reply) {
   const stops = reply?.cautions.filter(({ level }) => level === 'stop') ?? []
-  return stops.map(({ text, card }) => (card ? `${card}.` : text))
+  return stops.map(({ text, card }) => `Stop: ${card ? `${card}.` : text}`)
+}
+
+/**
+ * A reply in words alone: what stops the job, then its answer; '' if there is neither.
+ *
+ * @param {Reply} [reply]
+ */
+export function inWords(reply) {
+  return [...stopsOf(reply), reply?.sentence].filter(Boolean).join(' ')
 }
 
 /**
@@ -247,9 +253,7 @@ unroll.addEventListener('click', () => {
  */
 function cautionItem(sheet, caution) {
   const { code, level, field } = caution
-  const frame = /** @type {HTMLTemplateElement} */ (at('caution'))
-  const item = /** @type {HTMLElement} */ (frame.content.cloneNode(true)).firstElementChild
-  if (!item) throw new Error('the page has no form for a caution')
+  const item = frameOf('caution')
   item.setAttribute('data-level', level)
   item.querySelector('use')?.setAttribute('href', `#mark-${level}`)
   put(item.querySelector('strong'), levelWord[level])

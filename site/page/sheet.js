@@ -2,7 +2,8 @@
  * The job sheet: its controls by the names of their fields. It knows what
  * was typed and in which unit; it never rewrites what was typed.
  */
-import { saysUnit, withUnit } from './typed.js'
+import { inUS, quote } from './jobtext.js'
+import { saysUnit, withoutUnit, withUnit } from './typed.js'
 
 /**
  * @typedef {object} Row
@@ -23,7 +24,9 @@ import { saysUnit, withUnit } from './typed.js'
  * @property {string[]} shows answers that its folded line tells
  * @property {{element: HTMLElement, typed: string[], answers: string[]}[]} lacks
  *
- * @typedef {{typed: Record<string, string>, units: Record<string, string>}} Kept
+ * @typedef {{typed: Record<string, string>, units: Record<string, string>, of?: Origin}} Kept
+ *
+ * @typedef {{id: number, name: string, saved: number}} Origin the kept job that the sheet was opened from, as it was then
  */
 
 export class Sheet {
@@ -41,15 +44,57 @@ export class Sheet {
     const head = /** @type {HTMLFormElement} */ (document.querySelector('.units'))
     this.switch = /** @type {RadioNodeList} */ (head.elements.namedItem('units'))
     this.sought = /** @type {HTMLInputElement} */ (document.getElementById('find'))
+    /** @type {Origin | undefined} */
+    this.of = undefined
   }
 
-  /** The fields as they are sent. */
-  fields() {
-    const fields = this.typed()
-    for (const { name, unit } of this.rows.values()) {
-      if (unit && name in fields) fields[name] = withUnit(fields[name], unit.value)
+  /**
+   * The fields as they are sent.
+   *
+   * @param {Kept} [kept] what is on the sheet, or would be
+   */
+  fields({ typed, units } = this.keep()) {
+    const fields = { ...typed }
+    for (const [name, unit] of Object.entries(units)) {
+      if (name in fields) fields[name] = withUnit(fields[name], unit)
     }
     return fields
+  }
+
+  /**
+   * Why the sheet has no place for a field that comes from elsewhere; '' if it has.
+   *
+   * @param {string} name
+   * @param {string} text
+   */
+  objection(name, text) {
+    const row = this.rows.get(name)
+    if (name === 'find' || (row ? chosen(row, text) !== undefined : name === 'units' && /^(metric|us)$/i.test(text))) return ''
+    return row || name === 'units' ? `“${quote(text)}” is no choice for “${name}”` : `“${quote(name)}” is no field here`
+  }
+
+  /**
+   * Where fields stand on the sheet so that the same is sent of them again. A bare
+   * number stands in the unit that one is in, or without a unit where there is none.
+   *
+   * @param {Record<string, string>} fields such as the sheet has no objection to
+   * @returns {Kept}
+   */
+  placed(fields) {
+    /** @type {Record<string, string>} */
+    const typed = {}
+    /** @type {Record<string, string>} */
+    const units = {}
+    for (const row of this.rows.values()) {
+      const text = fields[row.name]?.replace(/[\r\n]+/g, ' ').trim()
+      if (!text) continue
+      const parted = row.unit ? withoutUnit(text, unitsOf(row.unit)) : { typed: chosen(row, text) ?? '' }
+      typed[row.name] = parted.typed
+      if (row.unit && parted.unit !== undefined) units[row.name] = parted.unit || row.unit.dataset.bare || ''
+    }
+    if (fields.find) typed.find = fields.find.trim().toLowerCase()
+    typed.units = inUS(fields) ? 'us' : 'metric'
+    return { typed, units }
   }
 
   /** What was typed and chosen, without the units of the unit controls. */
@@ -132,7 +177,7 @@ export class Sheet {
     /** @type {Record<string, string>} */
     const units = {}
     for (const { name, unit } of this.rows.values()) if (unit) units[name] = unit.value
-    return { typed: this.typed(), units }
+    return { typed: this.typed(), units, of: this.of }
   }
 
   /**
@@ -140,13 +185,14 @@ export class Sheet {
    *
    * @param {Kept} kept
    */
-  restore({ typed, units }) {
+  restore({ typed, units, of }) {
+    this.of = of
     this.switch.value = typed.units === 'us' ? 'us' : 'metric'
     this.sought.value = typed.find ?? ''
     for (const { name, input, unit } of this.rows.values()) {
       input.value = typed[name] ?? ''
       if (!unit) continue
-      const known = [...unit.options].some((option) => option.value === units[name])
+      const known = units[name] === '' || unitsOf(unit).includes(units[name])
       unit.value = known ? units[name] : this.#firstUnit(unit)
     }
   }
@@ -199,6 +245,23 @@ function partOf(element, rows) {
 /** @param {string} [names] parted by blanks */
 const list = (names = '') => names.split(' ').filter(Boolean)
 
+/** @param {HTMLSelectElement} unit */
+const unitsOf = (unit) => [...unit.options].map(({ value }) => value)
+
+/**
+ * What a text chooses in a row: the value of a choice, by its own or another word;
+ * any text where there is no choice.
+ *
+ * @param {Row} row
+ * @param {string} text
+ * @returns {string | undefined}
+ */
+function chosen({ input }, text) {
+  if (input instanceof HTMLInputElement) return text
+  const word = text.trim().toLowerCase()
+  return [...input.options].find(({ value, dataset }) => value === word || dataset.also?.split('|').includes(word))?.value
+}
+
 /**
  * What stands in a row, with its unit, as the folded line of a part says it.
  *
@@ -206,5 +269,5 @@ const list = (names = '') => names.split(' ').filter(Boolean)
  */
 export function shown({ input, unit, bare }) {
   if (input instanceof HTMLSelectElement) return input.selectedOptions[0].label
-  return withUnit(input.value, unit ? unit.selectedOptions[0].label : bare)
+  return withUnit(input.value, unit ? unit.selectedOptions[0]?.label ?? '' : bare)
 }

@@ -3,14 +3,12 @@
  * what is said of one figure or caution and the sources it rests on, or all of
  * it. The one thing filled in is the row that was read as the metal.
  */
+import { dialogOf, openDialog } from './dialog.js'
 import { put } from './element.js'
 
-const dialog = /** @type {HTMLDialogElement} */ (document.getElementById('sources'))
+const dialog = dialogOf('sources')
 const read = /** @type {HTMLElement} */ (dialog.querySelector('.read'))
 const metalRow = /** @type {HTMLElement} */ (document.getElementById('metal-row'))
-
-/** Where the focus goes back to. @type {HTMLElement | undefined} */
-let from
 
 /** @type {import('../engine/client.js').MetalRow | undefined} */
 let metal
@@ -21,14 +19,9 @@ export function setMetal(row) {
 }
 
 document.addEventListener('click', (event) => {
-  const pressed = /** @type {Element} */ (event.target)
-  const button = pressed.closest('button')
+  const button = /** @type {Element} */ (event.target).closest('button')
   if (button?.dataset.origin) show(button.dataset.origin, button)
-  // Beside the dialog is its backdrop.
-  else if (pressed === dialog || button?.matches('[data-close]')) dialog.close()
 })
-
-dialog.addEventListener('close', () => from?.focus())
 
 /**
  * @param {string} name an answer, "caution-" and its code, or all
@@ -43,10 +36,7 @@ function show(name, button) {
     source.hidden = one !== null && !uses.includes(source.dataset.source ?? '')
   }
   showMetal(one === null || uses.some((key) => /^(composition|density)-/.test(key)))
-  if (!dialog.open) {
-    from = button
-    dialog.showModal()
-  }
+  openDialog(dialog, button)
   const heading = /** @type {HTMLElement} */ (one ? one.querySelector('h3') : read)
   heading.focus()
   read.scrollTop = 0

@@ -16,6 +16,24 @@ export function withUnit(text, unit) {
   return `${typed} ${unit}`
 }
 
+/**
+ * The reverse: what stands in a control and in its unit control, so that the
+ * same is sent of them. A text is parted only where its unit is one of the
+ * control's own and putting them together again gives the text; a bare number
+ * has no unit.
+ *
+ * @param {string} text
+ * @param {string[]} units
+ * @returns {{typed: string, unit?: string}} without a unit where the text says its own
+ */
+export function withoutUnit(text, units) {
+  for (const unit of units) {
+    const typed = text.slice(0, -unit.length - 1)
+    if (typed !== '' && withUnit(typed, unit) === text) return { typed, unit }
+  }
+  return saysUnit(text) ? { typed: text } : { typed: text, unit: '' }
+}
+
 const exponent = /(?<=\d\s*)e(?=[+−-]?\d)/giu
 const unitSign = /[\p{L}%°'"′″’”:]/u
 

@@ -238,6 +238,30 @@ var states = []struct {
 	{"where all figures come from", func(p *page) {
 		p.ask(`document.querySelector('.foot button').click()`)
 	}},
+	{"a job to share", func(p *page) {
+		p.click("#example")
+		p.answers("brass")
+		p.click("#to-share")
+	}},
+	{"kept jobs", func(p *page) {
+		p.click("#example")
+		p.answers("brass")
+		p.keeps("Nameplate", "is kept")
+		p.takes("[Other]\nmetal=copper\nx\n")
+		p.says("jobs-taken", "was damaged")
+		p.act(0, "remove")
+		p.until(`document.querySelector('#jobs-list .gone:not([hidden])')`)
+	}},
+	{"a question about a link", func(p *page) {
+		p.fill(copperJob)
+		p.answers(copperTime)
+		p.bring("metal=silver&x=1")
+		p.answered()
+	}},
+	{"what was said of a link", func(p *page) {
+		p.bring("metal=silver&x=1")
+		p.noticed("no field here")
+	}},
 	{"bites and stops", func(p *page) {
 		p.fill(map[string]string{"metal": "brass", "area": "10", "density": "30", "bites": "0.05 10; 0.05 5", "hanger": "1", "hangerLength": "10"})
 		p.ask(`const s = document.getElementById('hangerMetal'); s.value = 'stainless'; s.dispatchEvent(new Event('input', { bubbles: true }))`)

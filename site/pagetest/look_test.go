@@ -5,15 +5,10 @@ import (
 	"strings"
 	"testing"
 	"time"
-
-	"saltbite/build/engine"
 )
 
 // looks are what is held to of how the page looks, in every engine.
-var looks = []struct {
-	name string
-	hold func(*testing.T, *page)
-}{
+var looks = []check{
 	{"theme", themeIsChosen},
 	{"theme without storage", themeWithoutStorage},
 	{"unit that is said already", quietUnits},
@@ -27,21 +22,7 @@ var looks = []struct {
 	{"spoken once", spokenOnce},
 }
 
-func TestLook(t *testing.T) {
-	s := serve(t)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range looks {
-				t.Run(c.name, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.fresh()
-					c.hold(t, p)
-				})
-			}
-		})
-	}
-}
+func TestLook(t *testing.T) { holdAll(t, looks) }
 
 // inTheme is which theme is seen: by the page's ground, by the scheme that the
 // browser's own controls take, and by the one bar's colour that counts.

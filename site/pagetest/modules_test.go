@@ -6,6 +6,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"saltbite/testdata"
 )
 
 // inNode runs a script that may import the site's modules from "./", and reads
@@ -93,5 +95,95 @@ func TestValuesBecomeText(t *testing.T) {
 				t.Errorf("%s becomes %q, not %q", c.value, text, c.text)
 			}
 		})
+	}
+}
+
+// A text is parted from its unit only so that the same is sent of the two again;
+// the texts are ours.
+func TestTextIsPartedFromItsUnit(t *testing.T) {
+	for _, c := range []struct{ sent, typed, unit string }{
+		{"12 mm", "12", "mm"},
+		{"0,3 in", "0,3", "in"},
+		{"1 1/2 in", "1 1/2", "in"},
+		{"200 g/L water", "200", "g/L water"},
+		{"1e-3 mm", "1e-3", "mm"},
+		{"12", "12", ""},
+		{"1,234", "1,234", ""},
+		{"12mm", "12mm", "none"},
+		{"12  mm", "12  mm", "none"},
+		{"18 ga", "18 ga", "none"},
+		{"2 h 30 mm", "2 h 30 mm", "none"},
+		{"mm", "mm", "none"},
+		{" mm", " mm", "none"},
+	} {
+		t.Run(c.sent, func(t *testing.T) {
+			asked, err := json.Marshal(c.sent)
+			if err != nil {
+				t.Fatal(err)
+			}
+			var got struct{ Typed, Unit, Again string }
+			inNode(t, `import { withUnit, withoutUnit } from './page/typed.js'
+				const { typed, unit = 'none' } = withoutUnit(`+string(asked)+`, ['mm', 'in', 'g/L', 'g/L water'])
+				console.log(JSON.stringify({ typed, unit, again: withUnit(typed, unit === 'none' ? 'cm' : unit) }))`, &got)
+			if got.Typed != c.typed || got.Unit != c.unit {
+				t.Errorf("%q is parted into %q and %q", c.sent, got.Typed, got.Unit)
+			}
+			if got.Again != strings.TrimSpace(c.sent) {
+				t.Errorf("%q is sent again as %q", c.sent, got.Again)
+			}
+		})
+	}
+}
+
+// Every vector's fields, as kept jobs, come back from the text of a file as they
+// were, with their names and dates, and its lines are those of the one text form.
+func TestJobsComeBackFromTheirText(t *testing.T) {
+	all, err := testdata.Vectors()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var texts []string
+	for _, v := range all {
+		texts = append(texts, v.Text())
+	}
+	asked, err := json.Marshal(texts)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var wrong []string
+	inNode(t, `import { jobsText, readJobs } from './page/jobtext.js'
+		const jobs = `+string(asked)+`.map((text, i) => ({
+			name: 'No. ' + i + ' ]x[ #1', fields: String(new URLSearchParams(text)), sentence: 'Two\nlines.', saved: 1e12 + i }))
+		const text = jobsText(jobs)
+		const { jobs: back, faults } = readJobs(text, () => '', 0)
+		const wrong = [...faults]
+		if (back.length !== jobs.length) wrong.push(jobs.length + ' jobs became ' + back.length)
+		for (const [i, job] of jobs.entries()) {
+			const want = JSON.stringify({ ...job, sentence: '' }), got = JSON.stringify(back[i])
+			if (want !== got) wrong.push(want + ' came back as ' + got)
+			if (!text.includes('\n' + job.fields.split('&').join('\n') + '\n')) wrong.push(job.fields + ' does not stand in the text')
+		}
+		console.log(JSON.stringify(wrong))`, &wrong)
+	for _, w := range wrong {
+		t.Error(w)
+	}
+}
+
+// A name is on the shelf once; the names are ours.
+func TestNamesAreToldApart(t *testing.T) {
+	for _, c := range []struct{ name, others, want string }{
+		{"A", `[]`, "A"},
+		{"A", `["B"]`, "A"},
+		{"A", `["A"]`, "A (2)"},
+		{"A", `["A", "A (2)"]`, "A (3)"},
+		{"A (2)", `["A", "A (2)"]`, "A (3)"},
+		{"A (2)", `["A"]`, "A (2)"},
+	} {
+		var got string
+		inNode(t, `import { apart } from './page/names.js'
+			console.log(JSON.stringify(apart('`+c.name+`', `+c.others+`.map((name) => ({ name })))))`, &got)
+		if got != c.want {
+			t.Errorf("%q beside %s becomes %q, not %q", c.name, c.others, got, c.want)
+		}
 	}
 }

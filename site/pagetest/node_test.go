@@ -53,6 +53,17 @@ func TestVectorsInNode(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	replies := scriptReplies(t, all)
+	for i, v := range all {
+		for _, wrong := range v.Check(replies[i]) {
+			t.Errorf("%s: %s", v.Name, wrong)
+		}
+	}
+}
+
+// scriptReplies are the replies to each vector that saltbite.mjs gives in Node.
+func scriptReplies(t *testing.T, all []testdata.Vector) []string {
+	t.Helper()
 	asked := make([]map[string]string, len(all))
 	for i, v := range all {
 		asked[i] = map[string]string{}
@@ -75,11 +86,7 @@ func TestVectorsInNode(t *testing.T) {
 	if err := json.Unmarshal([]byte(said), &replies); err != nil {
 		t.Fatal(err)
 	}
-	for i, v := range all {
-		for _, wrong := range v.Check(replies[i]) {
-			t.Errorf("%s: %s", v.Name, wrong)
-		}
-	}
+	return replies
 }
 
 // TestDrawInNode draws a job as a script does: shapes with roles, in

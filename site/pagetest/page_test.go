@@ -19,10 +19,7 @@ const patience = 20 * time.Second
 
 // checks are what is held to in every engine. Each starts on a freshly loaded
 // page with nothing kept.
-var checks = []struct {
-	name string
-	hold func(*testing.T, *page)
-}{
+var checks = []check{
 	{"keyboard alone", keyboardAlone}, // first: in WebKitGTK a used mouse changes where Tab leads
 	{"empty first visit", emptyFirstVisit},
 	{"example", exampleFillsIn},
@@ -54,21 +51,7 @@ var checks = []struct {
 	{"silent console", silentConsole},
 }
 
-func TestPage(t *testing.T) {
-	s := serve(t)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range checks {
-				t.Run(c.name, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.fresh()
-					c.hold(t, p)
-				})
-			}
-		})
-	}
-}
+func TestPage(t *testing.T) { holdAll(t, checks) }
 
 // TestDark holds the dark scheme to its contrasts: an engine that can't change
 // the scheme while it runs is started anew.
@@ -97,7 +80,7 @@ type page struct {
 func (p *page) fresh() {
 	p.Helper()
 	p.load("/")
-	p.ask(`try { localStorage.clear() } catch {}`)
+	p.ask(`try { localStorage.clear(); sessionStorage.clear() } catch {}`)
 	p.load("/")
 }
 
@@ -240,6 +223,11 @@ func clearingIsTakenBack(t *testing.T, p *page) {
 	p.answers(copperTime)
 	p.click("#clear")
 	p.until(`document.getElementById('metal').value === '' && !document.getElementById('undo').disabled`)
+	p.typeIn("metal", "x") // also after something was typed
+	p.click("#undo")
+	p.answers(copperTime)
+	p.click("#undo") // which is taken back as well
+	p.until(`document.getElementById('metal').value === 'x'`)
 	p.click("#undo")
 	p.answers(copperTime)
 	p.click("#example")

@@ -109,10 +109,25 @@ func before(page []byte, names []string) []byte {
 
 // scripts stand for what a browser may lack, or let a test end a worker.
 var scripts = map[string]string{
-	"console":   engine.ConsoleHook,
-	"nostorage": `Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('no storage here', 'SecurityError') } })`,
-	"noworker":  `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
-	"nowasm":    `delete window.WebAssembly`,
+	"console": engine.ConsoleHook,
+	"nostorage": `for (const store of ['localStorage', 'sessionStorage', 'indexedDB']) {
+		Object.defineProperty(window, store, { get() { throw new DOMException('no storage here', 'SecurityError') } })
+	}`,
+	"noroom":    `IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError') }`,
+	"nocopying": `Object.defineProperty(navigator, 'clipboard', { value: undefined })`,
+	"copying": `Object.defineProperty(navigator, 'clipboard', { value: {
+		async writeText(text) { document.documentElement.dataset.copied = text } } })`,
+	"filing": `{ const own = URL.createObjectURL
+		URL.createObjectURL = (blob) => {
+			if (blob.type === 'text/plain') blob.text().then((text) => { document.documentElement.dataset.file = text })
+			return own.call(URL, blob)
+		}
+		HTMLAnchorElement.prototype.click = function () { document.documentElement.dataset.filed = this.download } }`,
+	"overhearing": `{ const Own = Worker
+		window.Worker = class extends Own { constructor(url) { super(url); this.addEventListener('message', ({ data }) => {
+			if (data.reply) document.documentElement.dataset.reply = data.reply }) } } }`,
+	"noworker": `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
+	"nowasm":   `delete window.WebAssembly`,
 	"early": `new MutationObserver((_, watch) => { if (document.body) { watch.disconnect()
 		document.documentElement.dataset.early = document.documentElement.dataset.theme ?? '' } }).observe(document, { childList: true, subtree: true })`,
 	"endable": `{ const Own = Worker, workers = []
