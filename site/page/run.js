@@ -161,7 +161,7 @@ export function saveRun(run) {
 export function loadRun(now) {
   for (const store of stores) {
     try {
-      const run = { ...begin('', 0, NaN, 0), ...JSON.parse(store().getItem(key) ?? '{}') }
+      const run = { ...begin('', 0, 0, NaN), ...JSON.parse(store().getItem(key) ?? '{}') }
       const whole = [run.on, run.half, run.ready, run.from, run.since, run.off, run.paused, run.minutes].every(Number.isFinite)
       if (whole && now - Math.max(run.ready, run.since) < day) return run
     } catch {
