@@ -5,6 +5,7 @@
 import { open } from '../engine/client.js'
 import { combobox } from './combobox.js'
 import { showFigures } from './figures.js'
+import { setUpHabits } from './habits.js'
 import { load, read, save } from './keep.js'
 import { sayPlainly, showPane } from './pane.js'
 import { showPrinted } from './printed.js'
@@ -183,17 +184,6 @@ undo.addEventListener('click', () => {
   clear.focus()
 })
 
-// Enter moves on to the next field that is not folded away.
-place.addEventListener('keydown', (event) => {
-  const control = event.target
-  if (event.key !== 'Enter' || event.isComposing || !(control instanceof HTMLInputElement)) return
-  event.preventDefault()
-  const inputs = [...sheet.rows.values()].map(({ input }) => input).filter((input) => !input.closest('details:not([open])'))
-  const next = inputs[inputs.indexOf(control) + 1]
-  next?.focus()
-  if (next instanceof HTMLInputElement) next.select()
-})
-
 // A caution leads to the field that it is about.
 pane.addEventListener('click', (event) => {
   const link = /** @type {Element} */ (event.target).closest('a')
@@ -268,5 +258,6 @@ async function begin() {
   void ask()
 }
 
+setUpHabits(place)
 for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
 void begin()

@@ -17,7 +17,8 @@ import { at, day, minute } from './moment.js'
  * @property {number} ready the moment at which it is ready
  * @property {'clock' | 'weighing' | 'reading'} by what the end is counted by
  * @property {string} seen the weighing or the reading, as it was typed
- * @property {number} from the moment at which that was typed
+ * @property {number} seenAt the moment at which that was typed
+ * @property {number} from the moment from which the time left then counts
  * @property {number} since the moment of switching off; 0 while it is on
  * @property {number} off how long it was off before, to the millisecond
  * @property {number} paused the same in whole minutes, as the sheet has it
@@ -40,7 +41,7 @@ export const [begun, halfway, done] = /** @type {const} */ ([0, 1, 2])
 export function begin(start, minutes, on, needed) {
   return {
     start, minutes, on, typed: false, half: on + needed / 2 * minute, ready: on + needed * minute,
-    by: 'clock', seen: '', from: on, since: 0, off: 0, paused: 0, wrote: '', told: begun, sound: true, weighed: '',
+    by: 'clock', seen: '', seenAt: on, from: on, since: 0, off: 0, paused: 0, wrote: '', told: begun, sound: true, weighed: '',
   }
 }
 
@@ -72,8 +73,11 @@ export function follow(run, { halfAt, readyAt, timeLeft, readyIn }, { after = ''
   const left = timeLeft ?? readyIn
   if (left) {
     const seen = timeLeft ? [after, time, lastOf(readings)].join(' ') : lastOf(readings)
-    if (seen !== run.seen) run.from = run.since || now
-    run.seen = seen
+    if (seen !== run.seen) {
+      run.seen = seen
+      run.seenAt = now
+      run.from = reached(run, now)
+    }
     run.by = timeLeft ? 'weighing' : 'reading'
     run.half = 0
     run.ready = run.from + left.value * minute
@@ -140,11 +144,21 @@ const key = 'saltbite run'
 /** The tab's own run before the one that was kept last; each may throw when it is looked at. */
 const stores = [() => sessionStorage, () => localStorage]
 
-/** @param {Run | undefined} run */
+/** What was saved last. @type {string | undefined} */
+let saved
+
+/**
+ * Saves a run, or that there is none; each second, but only what has changed.
+ *
+ * @param {Run | undefined} run
+ */
 export function saveRun(run) {
+  const text = JSON.stringify(run)
+  if (text === saved) return
+  saved = text
   for (const store of stores) {
     try {
-      if (run) store().setItem(key, JSON.stringify(run))
+      if (text) store().setItem(key, text)
       else store().removeItem(key)
     } catch {
       // The clock works with nothing kept.

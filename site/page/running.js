@@ -164,7 +164,7 @@ export function setUpRunning(desk) {
     show()
   })
 
-  sheet.rows.get('start')?.input.addEventListener('change', () => { startTyped = typed('start') !== '' })
+  sheet.rows.get('start')?.input.addEventListener('input', () => { startTyped = typed('start') !== '' })
 
   desk.onReply(() => {
     clearTimeout(resting)

@@ -34,10 +34,11 @@ export function showStrip(seen) {
   const focused = place.contains(document.activeElement)
   if (run) showRun(run, seen, now)
   else showBefore(seen)
-  if (focused && !document.activeElement?.checkVisibility()) {
-    [...place.querySelectorAll('button')].find((button) => button.checkVisibility())?.focus()
-  }
+  if (focused && !isSeen(document.activeElement)) [...place.querySelectorAll('button')].find(isSeen)?.focus()
 }
+
+/** @param {Element | null} element */
+const isSeen = (element) => (element?.getClientRects().length ?? 0) > 0
 
 /**
  * Before a run: what begins it is there once a time and a current are, and
@@ -123,12 +124,12 @@ function expected(name, reply) {
 function how(run, typed, now) {
   const by = {
     clock: run.typed ? `the start typed, ${clock(run.on, now)}` : `the touch at ${clock(run.on, now)}`,
-    weighing: `the weighing typed at ${clock(run.from, now)}`,
-    reading: `the ammeter’s reading typed at ${clock(run.from, now)}`,
+    weighing: `the weighing typed at ${clock(run.seenAt, now)}`,
+    reading: `the ammeter’s reading typed at ${clock(run.seenAt, now)}`,
   }[run.by]
   return [
     `Counted from ${by}.`,
-    run.start !== typed.start && 'The sheet holds another job by now; this is the one before.',
+    run.start !== typed.start && 'The sheet has another start by now; this counts on as it was.',
     'It only reminds, and switches nothing off.',
     !canStayAwake() && 'The screen can’t be kept awake here: set the device not to sleep.',
     heard(run),
