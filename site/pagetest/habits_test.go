@@ -116,7 +116,7 @@ func eachIsSoughtByOneTouch(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
 	for _, wanted := range []struct{ field, text string }{
-		{"depth", "0.0999 mm"}, {"current", "0.300 A"}, {"area", "9.99 cm²"}, {"time", copperTime},
+		{"depth", "0.0999 mm"}, {"current", "0.300 A"}, {"area", "10.0 cm²"}, {"time", copperTime},
 	} {
 		p.click("[data-seek=" + wanted.field + "]")
 		p.until(`document.getElementById(arguments[0]).value === '' && document.getElementById(arguments[0]).closest('.row').matches('.found')`, wanted.field)
