@@ -5,6 +5,7 @@
 import { open } from '../engine/client.js'
 import { combobox } from './combobox.js'
 import { showFigures } from './figures.js'
+import { setUpHabits } from './habits.js'
 import { load, read, save } from './keep.js'
 import { sayPlainly, showPane } from './pane.js'
 import { showPrinted } from './printed.js'
@@ -201,17 +202,6 @@ undo.addEventListener('click', () => {
   if (kept) undoably(() => sheet.restore(kept), other)
 })
 
-// Enter moves on to the next field that is not folded away.
-place.addEventListener('keydown', (event) => {
-  const control = event.target
-  if (event.key !== 'Enter' || event.isComposing || !(control instanceof HTMLInputElement)) return
-  event.preventDefault()
-  const inputs = [...sheet.rows.values()].map(({ input }) => input).filter((input) => !input.closest('details:not([open])'))
-  const next = inputs[inputs.indexOf(control) + 1]
-  next?.focus()
-  if (next instanceof HTMLInputElement) next.select()
-})
-
 // A caution leads to the field that it is about.
 pane.addEventListener('click', (event) => {
   const link = /** @type {Element} */ (event.target).closest('a')
@@ -291,5 +281,6 @@ async function begin() {
 
 sayPlainly('') // the script runs, so what stands there for want of it goes
 putBack()
+setUpHabits(place)
 for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
 void begin()

@@ -168,8 +168,11 @@ func (p *page) fill(fields map[string]string) {
 	}`, fields)
 }
 
+// click clicks on an element, which is brought from under what covers it.
 func (p *page) click(selector string) {
 	p.Helper()
+	p.ask(`const e = document.querySelector(arguments[0]), r = e?.getBoundingClientRect()
+		if (r && !e.contains(document.elementFromPoint(r.x + r.width / 2, r.y + r.height / 2))) e.scrollIntoView({ block: 'center' })`, selector)
 	e, err := p.Find(selector)
 	if err != nil {
 		p.Fatal(err)

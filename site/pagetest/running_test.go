@@ -1,0 +1,519 @@
+package pagetest
+
+import (
+	"os"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"saltbite/build/engine"
+)
+
+// runningScripts make a day of an engine's minute: a clock that stands until it
+// is put forward, also over a reload, ticks that come soon, and sound and a screen
+// lock that only count what is asked of them.
+var runningScripts = map[string]string{
+	"clock": `{ const Own = Date
+		const now = () => Number(sessionStorage.getItem('now') ?? Own.parse('2026-03-10T21:30:20'))
+		sessionStorage.setItem('now', now())
+		window.Date = class extends Own { constructor(...when) { super(...(when.length ? when : [now()])) } static now() { return now() } }
+		addEventListener('pass', () => sessionStorage.setItem('now', now() + Number(document.documentElement.dataset.pass)))
+		const every = setInterval
+		window.setInterval = (work, time) => every(work, time === 1000 ? 50 : time) }`,
+	"sounds": `{ const said = document.documentElement.dataset
+		said.notes = 0
+		const loudness = { setValueAtTime() {}, linearRampToValueAtTime() {} }
+		window.AudioContext = class { state = 'suspended'; currentTime = 0; async resume() { this.state = 'running' } }
+		window.OscillatorNode = class { connect(node) { return node } start() { said.notes++ } stop() {} }
+		window.GainNode = class { gain = loudness; connect(node) { return node } } }`,
+	"lock": `{ const said = document.documentElement.dataset
+		said.locks = 0
+		Object.defineProperty(navigator, 'wakeLock', { value: { async request() { said.locks++; return { async release() { said.locks-- } } } } }) }`,
+	"nolock":  `Object.defineProperty(navigator, 'wakeLock', { value: undefined })`,
+	"nosound": `delete window.AudioContext`,
+}
+
+func init() {
+	for name, script := range runningScripts {
+		scripts[name] = script
+	}
+}
+
+// clocked is the page with the clock that a test puts forward. It stands at 21:30:20
+// on a day without a change of clocks.
+const clocked = "/?with=clock,sounds,lock"
+
+var runChecks = []struct {
+	name string
+	hold func(*testing.T, *page)
+}{
+	{"keyboard alone", runsByKeyboard}, // first: in WebKitGTK a used mouse changes where Tab leads
+	{"a touch begins", touchBegins},
+	{"half time and ready", tellsHalfAndReady},
+	{"silenced", canBeSilenced},
+	{"two pauses", addsPauses},
+	{"a typed pause", keepsATypedPause},
+	{"reload", survivesReload},
+	{"sleep", survivesSleep},
+	{"weighing", followsAWeighing},
+	{"reading", followsAReading},
+	{"half a number", ignoresHalfANumber},
+	{"typed start", countsFromATypedStart},
+	{"another job", goesOnUnderAnotherJob},
+	{"stop", offersNothingAtAStop},
+	{"done", endsAndBeginsAgain},
+	{"without lock or sound", saysWhatIsMissing},
+	{"no storage", runsWithoutStorage},
+	{"nothing moves", stripMovesNothing},
+	{"no violation", stripHasNoViolation},
+}
+
+func TestRunning(t *testing.T) {
+	s := serve(t)
+	for _, name := range engine.Names {
+		t.Run(name, func(t *testing.T) {
+			session := engine.ForTest(t, name, engine.Options{})
+			for _, c := range runChecks {
+				t.Run(c.name, func(t *testing.T) {
+					p := &page{t, session, s}
+					p.freshClock(clocked)
+					c.hold(t, p)
+				})
+			}
+		})
+	}
+}
+
+// freshClock loads the page as a first visitor does, at half past nine.
+func (p *page) freshClock(path string) {
+	p.Helper()
+	p.loadOnly("/with/nothing")
+	p.ask(`localStorage.clear(); sessionStorage.clear()`)
+	p.load(path)
+}
+
+// switchOn types copperJob, which takes 151.2 min, and begins it.
+func (p *page) switchOn() {
+	p.Helper()
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.until(state + ` === 'before'`)
+	p.click("#run-on")
+	p.until(state + ` === 'on'`)
+}
+
+func (p *page) pass(d time.Duration) {
+	p.Helper()
+	p.ask(`document.documentElement.dataset.pass = arguments[0]; dispatchEvent(new Event('pass'))`, d.Milliseconds())
+}
+
+// What the strip shows.
+const (
+	state = `document.getElementById('run').dataset.state`
+	left  = `document.querySelector('#run .left b').textContent`
+	half  = `document.querySelector('#run .half').textContent`
+	said  = `document.querySelector('#run .said').textContent`
+	how   = `document.querySelector('#run .how').textContent`
+	notes = `Number(document.documentElement.dataset.notes)`
+)
+
+// shows waits until a part of the strip holds a text.
+func (p *page) shows(what, text string) {
+	p.Helper()
+	if err := p.Wait(patience, what+`.includes(arguments[0])`, text); err != nil {
+		p.Fatalf("it does not show %q: the strip is %q, the console %s", text, p.say(`return document.getElementById('run').innerText`), p.consoleNow())
+	}
+}
+
+// 21:30:20 and 151.2 min is 0:01:32 on the next day; half of it 75.6 min, 22:45:56.
+func touchBegins(t *testing.T, p *page) {
+	p.switchOn()
+	if start := p.value("start"); start != "21:30" {
+		t.Errorf("switched on at 21:30:20, and the start is %q", start)
+	}
+	p.shows(left, "2 h 32 min")
+	p.shows(half, "1 h 16 min to half time")
+	p.shows(said, "Half time at 22:45, ready at 0:01 tomorrow")
+	p.shows(how, "Counted from the touch at 21:30.")
+	p.shows(how, "switches nothing off")
+	p.shows(`document.title`, "2 h 32 min · ")
+	p.shows(`document.getElementById('likely').textContent`, "Ready at 0:01 next day") // the answer says the same
+	p.until(`document.documentElement.dataset.locks === '1'`)
+	p.pass(time.Hour)
+	p.shows(left, "1 h 32 min")
+	p.pass(82 * time.Minute)
+	p.shows(left, "9 min 0") // of 151.1 min, as sheet copper is not all copper
+	if role := p.say(`return document.querySelector('#run .said').getAttribute('role')`); role != "status" {
+		t.Errorf("what happens is said in a %q", role)
+	}
+	if printed := p.printedText(); strings.Contains(printed, "Pause") || strings.Contains(printed, "Counted from") {
+		t.Errorf("the clock is printed: %s", printed)
+	}
+}
+
+// printedText is the text of the printed page, where an engine prints.
+func (p *page) printedText() string {
+	p.Helper()
+	document, err := p.Print()
+	if err == engine.ErrNotHere {
+		return ""
+	}
+	if err != nil {
+		p.Fatal(err)
+	}
+	return textOf(p.T, document)
+}
+
+func tellsHalfAndReady(t *testing.T, p *page) {
+	p.switchOn()
+	p.fill(map[string]string{"before": "24.6"})
+	p.pass(75 * time.Minute)
+	p.shows(said, "Half time at")
+	if n := p.ask(`return ` + notes); n != 0.0 {
+		t.Errorf("before half time %v notes were played", n)
+	}
+	p.pass(time.Minute)
+	p.shows(said, "Half time is past, ready at 0:01 tomorrow")
+	p.shows(said, "should weigh 24.2 g at half time") // 24.6 g less half of 0.896 g
+	p.until(notes + ` === 2`)
+	p.pass(76 * time.Minute)
+	p.until(state + ` === 'ready'`)
+	p.shows(said, "Time is up, at 0:01. Switch off. It should weigh 23.7 g.")
+	p.shows(`document.querySelector('#run .left').textContent`, "Ready now")
+	p.shows(`document.title`, "Ready · ")
+	p.until(notes + ` === 5`)
+	p.pass(4 * time.Second)
+	p.until(notes + ` === 8`) // again
+	p.pass(time.Minute)
+	time.Sleep(200 * time.Millisecond)
+	p.pass(4 * time.Second)
+	time.Sleep(200 * time.Millisecond)
+	if n := p.ask(`return ` + notes); n != 8.0 {
+		t.Errorf("a minute after it was ready it still sounds: %v notes", n)
+	}
+	p.shows(`document.querySelector('#run .left').textContent`, "Ready 2 min ago")
+}
+
+func canBeSilenced(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(3 * time.Hour)
+	p.until(notes + ` === 3`)
+	p.click("#run-sound") // silences the ringing
+	p.pass(5 * time.Second)
+	time.Sleep(200 * time.Millisecond)
+	if n := p.ask(`return ` + notes); n != 3.0 {
+		t.Errorf("it was silenced and played on: %v notes", n)
+	}
+	checked := `document.getElementById('run-sound').getAttribute('aria-checked')`
+	p.until(checked + ` === 'true'`)
+	p.click("#run-sound") // which is now the switch
+	p.until(checked + ` === 'false'`)
+	p.shows(how, "The sound is off.")
+	p.click("#run-done")
+	p.click("#run-on")
+	p.click("#run-sound")
+	p.pass(3 * time.Hour)
+	p.until(state + ` === 'ready'`)
+	time.Sleep(200 * time.Millisecond)
+	if n := p.ask(`return ` + notes); n != 3.0 {
+		t.Errorf("with the sound off it sounded: %v notes", n)
+	}
+}
+
+func (p *page) pauseFor(d time.Duration) {
+	p.Helper()
+	p.click("#run-off")
+	p.until(state + ` === 'off'`)
+	p.pass(d)
+	p.click("#run-off")
+	p.until(state + ` === 'on'`)
+}
+
+func addsPauses(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(10 * time.Minute)
+	p.pauseFor(70 * time.Second)
+	if paused := p.value("paused"); paused != "2 min" {
+		t.Errorf("off for 70 s, and off meanwhile is %q", paused)
+	}
+	p.shows(said, "ready at 0:03 tomorrow")
+	p.shows(`document.getElementById('likely').textContent`, "Ready at 0:03 next day")
+	p.pass(10 * time.Minute)
+	p.click("#run-off")
+	p.shows(said, "Off since 21:51")
+	before := p.say(`return ` + left)
+	p.pass(90 * time.Second)
+	time.Sleep(200 * time.Millisecond)
+	if after := p.say(`return ` + left); after != before {
+		t.Errorf("while the current is off the time runs from %s to %s", before, after)
+	}
+	p.click("#run-off")
+	p.until(`document.getElementById('paused').value === '3 min'`) // 160 s in all, not 2 and 2 min
+	p.shows(said, "ready at 0:04 tomorrow")
+}
+
+func keepsATypedPause(t *testing.T, p *page) {
+	p.switchOn()
+	p.fill(map[string]string{"paused": "0.5 h"})
+	p.shows(said, "ready at 0:31 tomorrow")
+	p.pauseFor(90 * time.Second)
+	p.until(`document.getElementById('paused').value === '32 min'`)
+	p.shows(said, "ready at 0:33 tomorrow")
+}
+
+func survivesReload(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(30 * time.Minute)
+	p.shows(left, "2 h 2 min")
+	p.pass(30 * time.Minute)
+	p.load(clocked)
+	p.shows(left, "1 h 32 min")
+	p.shows(how, "The sound waits for a touch")
+	p.click("h1")
+	p.until(`!` + how + `.includes('waits')`)
+	p.click("#run-off")
+	p.pass(time.Hour)
+	p.load(clocked)
+	p.shows(said, "Off since 22:30")
+	p.shows(left, "1 h 32 min")
+	p.ask(`sessionStorage.removeItem('saltbite run')`) // as in a tab that is opened anew
+	p.load(clocked)
+	p.shows(said, "Off since 22:30")
+	p.click("#run-off")
+	p.shows(said, "ready at 1:01 tomorrow")
+}
+
+func survivesSleep(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(3 * time.Hour)
+	p.until(state + ` === 'ready'`)
+	p.shows(`document.querySelector('#run .left').textContent`, "Ready 28 min ago")
+	p.shows(said, "Time is up, at 0:01")
+	if n := p.ask(`return ` + notes); n != 3.0 {
+		t.Errorf("over half time and the end in one sleep, and %v notes were played", n)
+	}
+}
+
+func followsAWeighing(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(time.Hour)
+	p.click("#run-off")
+	p.pass(5 * time.Minute)
+	p.fill(map[string]string{"before": "24.60", "after": "24.25"})
+	p.shows(`document.getElementById('run-far').innerText`, "Write 1 h 0 min as the time so far")
+	p.click("#run-far")
+	p.until(`document.getElementById('time').value === '1 h 0 min' && document.getElementById('run-far').hidden`)
+	p.shows(how, "Counted from the weighing typed at 22:35.")
+	// 0.896 g over 0.35 g in 60 min is 153.6 min in all, 93.6 min more: 1 h 33 min 36 s
+	p.shows(left, "1 h 34 min")
+	p.click("#run-off")
+	p.shows(said, "Ready at 0:08 tomorrow") // 22:35:20 and 1 h 33 min 36 s
+	p.pass(time.Hour)
+	p.shows(left, "34 min")
+	p.fill(map[string]string{"after": "23.60"}) // deeper than was asked: 1 g is gone
+	p.until(state + ` === 'ready'`)
+}
+
+// followsAReading: 0.756 A.h are needed (2721 C); an hour at 0.3 A is 0.3 A.h,
+// and what is left takes 91.2 min at 0.3 A.
+func followsAReading(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(time.Hour)
+	p.fill(map[string]string{"readings": "0:00 0.3; 1:00 0.3"})
+	p.shows(how, "Counted from the ammeter’s reading typed at 22:30.")
+	p.shows(left, "1 h 32 min")
+}
+
+func ignoresHalfANumber(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(time.Hour)
+	p.fill(map[string]string{"depth": "0.01"}) // on the way to 0.012: over long ago
+	time.Sleep(400 * time.Millisecond)
+	p.fill(map[string]string{"depth": "0.12"})
+	p.shows(left, "2 h 2 min") // 181.4 min less an hour
+	if n := p.ask(`return ` + notes); n != 0.0 {
+		t.Errorf("half a number rang: %v notes", n)
+	}
+}
+
+func countsFromATypedStart(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.typeIn("start", "8.30 pm")
+	p.typeIn("start", engine.Enter)
+	p.until(state + ` === 'on'`)
+	p.shows(how, "Counted from the start typed, 20:30.")
+	p.shows(left, "1 h 31 min") // 20:30 and 151.2 min is 23:01:12
+	p.fill(map[string]string{"start": "19:30", "paused": ""})
+	p.shows(how, "Counted from the start typed, 19:30.")
+	p.shows(said, "ready at 22:01")
+	if n := p.ask(`return ` + notes); n != 0.0 {
+		t.Errorf("a half time that was past when its start was typed rang: %v notes", n)
+	}
+}
+
+func goesOnUnderAnotherJob(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(time.Hour)
+	p.click("#example")
+	p.shows(how, "another start by now")
+	p.shows(left, "1 h 32 min")
+	p.pauseFor(2 * time.Minute)
+	if paused := p.value("paused"); paused != "" {
+		t.Errorf("the pause of one run was written into another job: %q", paused)
+	}
+}
+
+func offersNothingAtAStop(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.until(state + ` === 'before'`)
+	p.fill(map[string]string{"metal": "sterling", "salt": "copper sulfate", "depth": "0.1"})
+	p.until(`document.querySelector('#cautions [data-level=stop]')`)
+	p.until(state + ` === 'none'`)
+}
+
+func endsAndBeginsAgain(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(time.Hour)
+	p.click("#run-done")
+	p.until(state + ` === 'before' && document.documentElement.dataset.locks === '0'`)
+	p.load(clocked)
+	p.until(state + ` === 'before'`)
+	p.click("#run-from") // a touch on Done is taken back
+	p.shows(left, "1 h 31 min")
+	p.click("#run-done")
+	p.click("#run-on")
+	p.until(`document.getElementById('start').value === '22:30'`)
+	p.click("#clear") // takes back what was written over the start
+	p.until(`document.getElementById('start').value === '21:30'`)
+}
+
+func saysWhatIsMissing(t *testing.T, p *page) {
+	p.freshClock("/?with=clock,nosound,nolock")
+	p.switchOn()
+	p.shows(how, "can’t be kept awake here")
+	p.shows(how, "can’t sound")
+	p.pass(3 * time.Hour)
+	p.until(state + ` === 'ready'`)
+}
+
+func runsWithoutStorage(t *testing.T, p *page) {
+	p.load("/?with=clock,sounds,lock,nostorage")
+	p.switchOn()
+	p.shows(left, "2 h 32 min")
+}
+
+// stripMovesNothing holds every control in its place when the strip comes, grows
+// and goes, also at the end of the page.
+func stripMovesNothing(t *testing.T, p *page) {
+	for _, size := range sizes[:2] {
+		if err := p.SetWindow(size[0], size[1]); err != nil {
+			t.Fatal(err)
+		}
+		p.freshClock(clocked)
+		p.ask(`document.querySelector('.sheet').scrollTop = 1e6; scrollTo(0, 1e6)`)
+		before := p.lines(rectangles, `.sheet input, .sheet select, .sheet button, .sheet summary, .head button`)
+		for _, step := range []func(){
+			func() { p.fill(copperJob); p.until(state + ` === 'before'`) },
+			func() { p.click("#run-on"); p.until(state + ` === 'on'`) },
+			func() { p.click("#run-done"); p.until(state + ` === 'before'`) },
+			func() { p.fill(map[string]string{"metal": "cop"}); p.until(state + ` === 'none'`) },
+		} {
+			step()
+			p.settle()
+			after := p.lines(rectangles, `.sheet input, .sheet select, .sheet button, .sheet summary, .head button`)
+			if moved := difference(visibleBoth(before, after)); moved != "" {
+				t.Errorf("at %d by %d in state %s moved %s", size[0], size[1], p.say(`return `+state), moved)
+			}
+		}
+	}
+	if err := p.SetWindow(1024, 768); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// visibleBoth leaves out what only one of the lists has: the touch that fills a
+// blank field goes when it is filled.
+func visibleBoth(before, after []string) (a, b []string) {
+	names := func(lines []string) (list []string) {
+		for _, line := range lines {
+			list = append(list, strings.Join(strings.Fields(line)[:2], " "))
+		}
+		return list
+	}
+	keep := func(lines, others []string) (list []string) {
+		for _, line := range lines {
+			if slices.Contains(names(others), strings.Join(strings.Fields(line)[:2], " ")) {
+				list = append(list, line)
+			}
+		}
+		return list
+	}
+	return keep(before, after), keep(after, before)
+}
+
+func runsByKeyboard(t *testing.T, p *page) {
+	press := func(keys string) {
+		t.Helper()
+		if err := p.Press(keys); err != nil {
+			t.Fatal(err)
+		}
+	}
+	to := func(id string) {
+		t.Helper()
+		for range 90 {
+			if p.say(`return document.activeElement.id`) == id {
+				return
+			}
+			press(engine.Tab)
+		}
+		t.Fatalf("Tab never reached %s", id)
+	}
+	p.fill(copperJob)
+	p.until(state + ` === 'before'`)
+	to("run-on")
+	press(engine.Space)
+	p.until(state + ` === 'on' && document.activeElement.id === 'run-off'`) // the focus is not lost
+	press(engine.Space)
+	p.until(state + ` === 'off'`)
+	press(engine.Space)
+	p.until(state + ` === 'on'`)
+	to("run-sound")
+	press(engine.Space)
+	p.until(`document.activeElement.getAttribute('aria-checked') === 'false'`)
+	to("run-done")
+	press(engine.Enter)
+	p.until(state + ` === 'before' && document.getElementById('run').contains(document.activeElement)`)
+}
+
+func stripHasNoViolation(t *testing.T, p *page) {
+	source, err := os.ReadFile("../node_modules/axe-core/axe.min.js")
+	if os.IsNotExist(err) && os.Getenv("SALTBITE_SETUP") == "" {
+		t.Skip("there is no axe-core; npm ci in site/ brings it")
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	look := func() {
+		t.Helper()
+		p.settle()
+		for _, violation := range p.violations(string(source)) {
+			t.Errorf("in state %s: %s", p.say(`return `+state), strings.TrimSpace(violation))
+		}
+	}
+	p.fill(copperJob)
+	p.until(state + ` === 'before'`)
+	look()
+	p.click("#run-on")
+	p.until(state + ` === 'on'`)
+	look()
+	p.click("#run-off")
+	p.fill(map[string]string{"before": "24.6", "after": "24.3"})
+	p.until(`!document.getElementById('run-far').hidden`)
+	look()
+	p.click("#run-off")
+	p.pass(9 * time.Hour)
+	p.until(state + ` === 'ready'`)
+	look()
+}
