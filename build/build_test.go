@@ -14,6 +14,7 @@ import (
 	"testing"
 	"time"
 
+	"saltbite/build/seal"
 	"saltbite/calc/field"
 	"saltbite/site/words"
 )
@@ -184,7 +185,7 @@ func TestANameWithoutWordsFails(t *testing.T) {
 }
 
 func TestPageHasAControlForEveryField(t *testing.T) {
-	html, err := pageHTML("..", "v1.2.3")
+	html, err := pageHTML("..", built{Version: "v1.2.3", Style: seal.Of(nil), Script: seal.Of(nil)})
 	if err != nil {
 		t.Fatal(err)
 	}
