@@ -14,7 +14,6 @@ import (
 	"testing"
 	"time"
 
-	"saltbite/build/seal"
 	"saltbite/calc/field"
 	"saltbite/site/words"
 )
@@ -185,7 +184,7 @@ func TestANameWithoutWordsFails(t *testing.T) {
 }
 
 func TestPageHasAControlForEveryField(t *testing.T) {
-	html, err := pageHTML("..", built{Version: "v1.2.3", Style: seal.Of(nil), Script: seal.Of(nil)})
+	html, err := pageHTML("..", built{Version: "v1.2.3"})
 	if err != nil {
 		t.Fatal(err)
 	}

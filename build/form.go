@@ -28,9 +28,20 @@ type page struct {
 // built is what the page says of the version that it belongs to.
 type built struct {
 	Version       string
-	Content       string    // names what is in all files that a device keeps
-	Style, Script seal.Seal // of the files that it loads
+	Content       string // names what is in all files that a device keeps
+	Style, Script loaded
 	Icon          template.URL
+}
+
+// loaded is a file that the page loads, by its body.
+type loaded struct {
+	Tag       string
+	Integrity template.HTMLAttr // written as it is: base64 has signs that would be escaped
+}
+
+func load(body []byte) loaded {
+	s := seal.Of(body)
+	return loaded{s.Tag(), template.HTMLAttr(`integrity="` + s.Integrity + `"`)}
 }
 
 // sourced is where each figure comes from, and what each caution rests on. A

@@ -9,8 +9,6 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-
-	"saltbite/build/seal"
 )
 
 // site is the finished site: the bytes of each file by its name in dist/.
@@ -45,7 +43,7 @@ func packAs(root, version string) (site, error) {
 	if made[gone.out], err = gone.make(root, made); err != nil {
 		return nil, err
 	}
-	as := built{Version: version, Style: seal.Of(made["style.css"]), Script: seal.Of(made["page.js"]), Icon: dataURL(made["icon.svg"])}
+	as := built{Version: version, Style: load(made["style.css"]), Script: load(made["page.js"]), Icon: dataURL(made["icon.svg"])}
 	err = keepOffline(root, made, offlineFiles, func(content string) ([]byte, error) {
 		as.Content = content
 		return pageHTML(root, as)

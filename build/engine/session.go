@@ -41,9 +41,13 @@ var Names = []string{Chromium, Firefox, WebKit}
 // Options are what an engine must know when it starts.
 type Options struct {
 	Dark bool // the person asked for a dark scheme
+	// Profile is a folder in which the browser keeps what it keeps, for the next
+	// session as well; without one it is new and goes with the session. WebKitGTK
+	// keeps nothing while it is driven: ErrNotHere.
+	Profile string
 }
 
-// Start starts an engine with a new profile.
+// Start starts an engine.
 func Start(name string, o Options) (*Session, error) {
 	start, known := map[string]func(Options) (*Session, error){
 		Chromium: startChromium, Firefox: startFirefox, WebKit: startWebKit,
@@ -257,6 +261,28 @@ func (s *Session) inner() (size [2]int, err error) {
 	err = s.ExecuteAsync(&size, `const done = arguments[0];
 		setTimeout(() => requestAnimationFrame(() => done([innerWidth, innerHeight])), 100)`)
 	return size, err
+}
+
+// Tab is the handle of the tab that commands go to.
+func (s *Session) Tab() (handle string, err error) {
+	return handle, s.do(command{"WebDriver:GetWindowHandle", "GET", "/window"}, params{}, &handle)
+}
+
+// OpenTab opens one more tab, and says by which handle SwitchTo leads to it.
+func (s *Session) OpenTab() (string, error) {
+	var opened struct{ Handle string }
+	err := s.do(command{"WebDriver:NewWindow", "POST", "/window/new"}, params{"type": "tab"}, &opened)
+	return opened.Handle, err
+}
+
+// SwitchTo has the commands that follow go to a tab.
+func (s *Session) SwitchTo(handle string) error {
+	return s.do(command{"WebDriver:SwitchToWindow", "POST", "/window"}, params{"handle": handle}, nil)
+}
+
+// CloseTab closes the tab that commands go to; another must be switched to then.
+func (s *Session) CloseTab() error {
+	return s.do(command{"WebDriver:CloseWindow", "DELETE", "/window"}, params{}, nil)
 }
 
 // Screenshot is the window as a PNG, after what was changed has been painted.
