@@ -40,9 +40,9 @@ worker.addEventListener('fetch', (event) => {
 
 async function install() {
   // Rolled back to, this version may still be the one in use.
-  const before = await caches.has(own)
+  const inUse = await isComplete(await caches.open(own))
   if (await check()) return
-  if (!before) await caches.delete(own)
+  if (!inUse) await caches.delete(own)
   throw new Error('a file did not arrive whole')
 }
 
@@ -87,6 +87,11 @@ async function isRight(name, body) {
   return hashes.get(name) === Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('')
 }
 
+/** @param {Cache} cache */
+async function isComplete(cache) {
+  return (await cache.keys()).length === hashes.size
+}
+
 /**
  * The name of the kept file that a request is for, if it is for one of this
  * version. A page says by the tag in an address which body it was built with.
@@ -111,8 +116,7 @@ function keptFor({ method, url }) {
 async function reply(name, request) {
   try {
     const cache = await caches.open(own)
-    const there = name !== page || (await cache.keys()).length === hashes.size
-    const kept = there ? await cache.match(name) : undefined
+    const kept = name !== page || await isComplete(cache) ? await cache.match(name) : undefined
     if (kept) return kept
   } catch {
     // What is kept can't be read.

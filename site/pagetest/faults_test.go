@@ -73,6 +73,11 @@ func damagedOnTheWay(t *testing.T, s *engine.Session, a version) {
 			if offers := p.ask(`return document.querySelector('#kept button').checkVisibility()`); offers != false {
 				t.Error("a version that is not whole is offered")
 			}
+			// What the page asked for when it was loaded anew must not find the next fault.
+			p.host.publish(a.files, nil)
+			p.ask(`return Promise.race([navigator.serviceWorker.getRegistration().then((r) => r.update()).catch(() => {}),
+				new Promise((resolve) => setTimeout(resolve, 2000))]).then(() => true)`) // one that hangs does so to the end
+			p.settled()
 		})
 	}
 	v.host.stop() // and with it what hangs

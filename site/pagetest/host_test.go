@@ -28,8 +28,8 @@ const shed = "/a shed/"
 // updated: the version may be replaced, files may come damaged, and the server
 // may be gone for a while.
 type host struct {
-	t        *testing.T
-	address  string
+	t       *testing.T
+	address string
 
 	mu     sync.Mutex
 	server *http.Server

@@ -79,17 +79,30 @@ func (v *visit) useNew() {
 // settled waits until no install is under way.
 func (v *visit) settled() {
 	v.Helper()
-	v.until(`navigator.serviceWorker.getRegistration().then((r) => !r?.installing)`)
+	v.untilTrue(`navigator.serviceWorker.getRegistration().then((r) => !r?.installing)`)
+}
+
+// untilTrue waits for the promise of a truth.
+func (v *visit) untilTrue(promise string) {
+	v.Helper()
+	for deadline := time.Now().Add(patience); v.ask("return "+promise) != true; time.Sleep(20 * time.Millisecond) {
+		if time.Now().After(deadline) {
+			v.Fatalf("not in %v: %s", patience, promise)
+		}
+	}
 }
 
 // seen is of which versions the parts of a page are, and what is kept.
 type seen struct {
+	Busy                   bool // a version was being installed meanwhile, and its cache not whole yet
 	Content, Style, Script string
 	Tags                   []string                     // in the addresses of all files that the page loaded
 	Caches                 map[string]map[string]string // the hash of each body, by cache and address
 }
 
 const looking = `return (async () => {
+	const registration = await navigator.serviceWorker?.getRegistration()
+	if (registration?.installing) return { busy: true }
 	const caught = {}
 	for (const cache of await caches.keys()) {
 		caught[cache] = {}
@@ -101,6 +114,7 @@ const looking = `return (async () => {
 		}
 	}
 	return {
+		busy: Boolean(registration?.installing),
 		content: document.getElementById('kept').dataset.content,
 		style: getComputedStyle(document.documentElement).getPropertyValue('--made').trim(),
 		script: document.documentElement.dataset.made ?? '',
@@ -114,9 +128,11 @@ const looking = `return (async () => {
 // that may be kept.
 func (v *visit) isWhole(want version, published ...version) {
 	v.Helper()
-	var got seen
-	if err := v.ExecuteTo(&got, looking); err != nil {
-		v.Fatal(err)
+	got := seen{Busy: true}
+	for deadline := time.Now().Add(patience); got.Busy && time.Now().Before(deadline); {
+		if err := v.ExecuteTo(&got, looking); err != nil {
+			v.Fatal(err)
+		}
 	}
 	if got.Content != want.content || got.Style != want.mark || got.Script != want.mark {
 		v.Errorf("of version %q the page shows content %s, style %q, script %q", want.mark, got.Content, got.Style, got.Script)
@@ -350,12 +366,12 @@ func withdrawn(t *testing.T, s *engine.Session, a version) {
 	if err := v.update(version{files: without}); err != nil {
 		t.Fatal(err)
 	}
-	v.until(`Promise.all([caches.keys(), navigator.serviceWorker.getRegistrations()]).then(([c, r]) => c.join() === 'of another page' && (r.length === 0 || !r[0].waiting))`)
+	v.untilTrue(`caches.keys().then((names) => names.join() === 'of another page')`)
 	v.works() // the page that is open goes on
 	v.rests()
 	v.again()
 	v.kept()
-	v.until(`caches.keys().then((names) => names.join() === 'of another page')`)
+	v.untilTrue(`caches.keys().then((names) => names.join() === 'of another page')`)
 	v.works()
 }
 
