@@ -27,10 +27,10 @@ type page struct {
 
 // built is what the page says of the version that it belongs to.
 type built struct {
-	Version       string
-	Content       string // names what is in all files that a device keeps
-	Style, Script loaded
-	Icon          template.URL
+	Version              string
+	Content              string // names what is in all files that a device keeps
+	Theme, Style, Script loaded
+	Icon                 template.URL
 }
 
 // loaded is a file that the page loads, by its body.
