@@ -60,6 +60,7 @@ func bench(root string, args []string) error {
 		func() error { return m.ratio(root) },
 		func() error { return m.inNode(root, dist) },
 		func() error { return m.page(made) },
+		func() error { return m.coldOpen(root, made) },
 		func() error { return fuzzAll(root, calls) },
 	} {
 		if err := measured(); err != nil {

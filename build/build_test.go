@@ -184,7 +184,7 @@ func TestANameWithoutWordsFails(t *testing.T) {
 }
 
 func TestPageHasAControlForEveryField(t *testing.T) {
-	html, err := pageHTML("..", "v1.2.3")
+	html, err := pageHTML("..", built{Version: "v1.2.3"})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"github.com/evanw/esbuild/pkg/api"
+
+	"saltbite/build/seal"
 )
 
 // bundle is a script of the site, made of modules.
@@ -17,10 +19,11 @@ type bundle struct {
 	format api.Format
 }
 
+// In this order: the others know the engine by its seal.
 var bundles = []bundle{
-	{"site/page/page.js", "page.js", api.FormatESModule},
 	{"site/page/theme.js", "theme.js", api.FormatIIFE},     // runs before anything is painted, as no module does
 	{"site/engine/worker.js", "engine.js", api.FormatIIFE}, // a worker made from a Blob is no module
+	{"site/page/page.js", "page.js", api.FormatESModule},
 	{"site/saltbite.mjs", "saltbite.mjs", api.FormatESModule},
 }
 
@@ -48,19 +51,39 @@ func wrapGlue(glue []byte) string {
 		"return scope.Go;\n}\n"
 }
 
-func (b bundle) make(root string) ([]byte, error) {
+// sealsModule is what modules import to know the engine's files by:
+//
+//	import { seals } from 'build:seals'
+//	const { tag, integrity } = seals['saltbite.wasm']
+const sealsModule = "build:seals"
+
+// writeSeals makes that module, of the engine's files as they are in a site.
+func writeSeals(made site) string {
+	var text strings.Builder
+	text.WriteString("export const seals = {\n")
+	for _, name := range []string{"saltbite.wasm", "engine.js"} {
+		s := seal.Of(made[name])
+		fmt.Fprintf(&text, "%q: { tag: %q, integrity: %q },\n", name, s.Tag(), s.Integrity)
+	}
+	text.WriteString("}\n")
+	return text.String()
+}
+
+// make makes the bundle for a site in which the engine's files are made.
+func (b bundle) make(root string, made site) ([]byte, error) {
 	source, err := glue(root)
 	if err != nil {
 		return nil, err
 	}
-	return b.makeWith(root, wrapGlue(source))
+	return b.makeWith(root, map[string]string{glueModule: wrapGlue(source), sealsModule: writeSeals(made)})
 }
 
-func (b bundle) makeWith(root, glue string) ([]byte, error) {
+// makeWith makes the bundle with modules that the build writes, by their names.
+func (b bundle) makeWith(root string, written map[string]string) ([]byte, error) {
 	return run(root, api.BuildOptions{
 		EntryPoints: []string{filepath.Join(root, b.entry)},
 		Format:      b.format,
-		Plugins:     []api.Plugin{providing(glue)},
+		Plugins:     []api.Plugin{providing(written)},
 	})
 }
 
@@ -108,15 +131,19 @@ func run(root string, options api.BuildOptions) ([]byte, error) {
 	return result.OutputFiles[0].Contents, nil
 }
 
-// providing gives the module of wasm_exec.js its text.
-func providing(text string) api.Plugin {
-	return api.Plugin{Name: "wasm_exec", Setup: func(build api.PluginBuild) {
-		build.OnResolve(api.OnResolveOptions{Filter: "^" + glueModule + "$"},
-			func(api.OnResolveArgs) (api.OnResolveResult, error) {
-				return api.OnResolveResult{Path: glueModule, Namespace: "go"}, nil
+// providing gives the modules that the build writes their text.
+func providing(written map[string]string) api.Plugin {
+	return api.Plugin{Name: "written", Setup: func(build api.PluginBuild) {
+		build.OnResolve(api.OnResolveOptions{Filter: "^(go|build):"},
+			func(args api.OnResolveArgs) (api.OnResolveResult, error) {
+				return api.OnResolveResult{Path: args.Path, Namespace: "written"}, nil
 			})
-		build.OnLoad(api.OnLoadOptions{Filter: ".*", Namespace: "go"},
-			func(api.OnLoadArgs) (api.OnLoadResult, error) {
+		build.OnLoad(api.OnLoadOptions{Filter: ".*", Namespace: "written"},
+			func(args api.OnLoadArgs) (api.OnLoadResult, error) {
+				text, known := written[args.Path]
+				if !known {
+					return api.OnLoadResult{}, fmt.Errorf("the build writes no module %s here", args.Path)
+				}
 				return api.OnLoadResult{Contents: &text, Loader: api.LoaderJS}, nil
 			})
 	}}
@@ -127,7 +154,8 @@ func providing(text string) api.Plugin {
 func scriptWithoutGlue(root string) ([]byte, error) {
 	for _, b := range bundles {
 		if b.out == "page.js" {
-			return b.makeWith(root, "export function installGo(scope) { return scope.Go }")
+			return b.makeWith(root, map[string]string{
+				glueModule: "export function installGo(scope) { return scope.Go }", sealsModule: writeSeals(nil)})
 		}
 	}
 	return nil, os.ErrNotExist

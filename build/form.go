@@ -10,6 +10,7 @@ import (
 	"slices"
 	"strings"
 
+	"saltbite/build/seal"
 	"saltbite/calc/field"
 	"saltbite/calc/metal"
 	"saltbite/site/words"
@@ -18,10 +19,29 @@ import (
 // page is what the template of the page is filled with: the tables of fields
 // and answers, each row with its words.
 type page struct {
-	Version string
+	built
 	Example string // a job in the one text form
 	Parts   []part
 	sourced
+}
+
+// built is what the page says of the version that it belongs to.
+type built struct {
+	Version              string
+	Content              string // names what is in all files that a device keeps
+	Theme, Style, Script loaded
+	Icon                 template.URL
+}
+
+// loaded is a file that the page loads, by its body.
+type loaded struct {
+	Tag       string
+	Integrity template.HTMLAttr // written as it is: base64 has signs that would be escaped
+}
+
+func load(body []byte) loaded {
+	s := seal.Of(body)
+	return loaded{s.Tag(), template.HTMLAttr(`integrity="` + s.Integrity + `"`)}
 }
 
 // sourced is where each figure comes from, and what each caution rests on. A
@@ -82,7 +102,7 @@ type choice struct {
 type figure struct{ Name, Label, Range string }
 
 // pageHTML fills the page's template.
-func pageHTML(root, version string) ([]byte, error) {
+func pageHTML(root string, as built) ([]byte, error) {
 	if err := everyNameHasWords(); err != nil {
 		return nil, err
 	}
@@ -91,7 +111,7 @@ func pageHTML(root, version string) ([]byte, error) {
 		return nil, err
 	}
 	var html bytes.Buffer
-	err = form.Option("missingkey=error").ExecuteTemplate(&html, "page.html", page{version, words.Example, parts(), origins()})
+	err = form.Option("missingkey=error").ExecuteTemplate(&html, "page.html", page{as, words.Example, parts(), origins()})
 	return html.Bytes(), err
 }
 

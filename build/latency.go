@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"saltbite/build/engine"
+	"saltbite/build/seal"
 )
 
 const (
@@ -134,8 +135,9 @@ func latencies(made site, slow int) (noted, error) {
 func watched(made site, slow int) site {
 	variant := maps.Clone(made)
 	variant["watch.js"] = []byte(watching)
-	variant["index.html"] = []byte(strings.Replace(string(made["index.html"]), "<head>", `<head><script src="watch.js"></script>`, 1))
-	variant["engine.js"] = append(slices.Clone(made["engine.js"]), fmt.Sprintf(repeating, slow)...)
+	delete(variant, keeper.out) // what keeps the page would work meanwhile
+	seal.Replace(variant, "engine.js", append(slices.Clone(made["engine.js"]), fmt.Sprintf(repeating, slow)...))
+	variant["index.html"] = []byte(strings.Replace(string(variant["index.html"]), "<head>", `<head><script src="watch.js"></script>`, 1))
 	return variant
 }
 

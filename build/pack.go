@@ -3,6 +3,9 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"html/template"
+	"maps"
+	"net/url"
 	"os"
 	"path/filepath"
 	"slices"
@@ -26,18 +29,35 @@ func packAs(root, version string) (site, error) {
 	made["saltbite.wasm"] = program
 
 	for _, b := range bundles {
-		if made[b.out], err = b.make(root); err != nil {
+		if made[b.out], err = b.make(root, made); err != nil {
 			return nil, err
 		}
 	}
 	if made["style.css"], err = styleSheet(root); err != nil {
 		return nil, err
 	}
-	if made["index.html"], err = pageHTML(root, version); err != nil {
+	maps.Copy(made, icons())
+	if made[manifestName], err = os.ReadFile(filepath.Join(root, "site", "offline", manifestName)); err != nil {
+		return nil, err
+	}
+	if made[gone.out], err = gone.make(root, made); err != nil {
+		return nil, err
+	}
+	as := built{Version: version, Theme: load(made["theme.js"]), Style: load(made["style.css"]), Script: load(made["page.js"]), Icon: dataURL(made["icon.svg"])}
+	err = keepOffline(root, made, offlineFiles, func(content string) ([]byte, error) {
+		as.Content = content
+		return pageHTML(root, as)
+	})
+	if err != nil {
 		return nil, err
 	}
 	made["saltbite.d.mts"] = declarations()
 	return made, nil
+}
+
+// dataURL is a small picture within the page.
+func dataURL(svg []byte) template.URL {
+	return template.URL("data:image/svg+xml," + url.PathEscape(string(bytes.TrimSpace(svg))))
 }
 
 func (s site) names() []string {

@@ -71,6 +71,10 @@ var types = map[string]string{
 	".mjs":  "text/javascript; charset=utf-8",
 	".mts":  "text/plain; charset=utf-8",
 	".wasm": "application/wasm",
+	".svg":  "image/svg+xml",
+	".png":  "image/png",
+
+	".webmanifest": "application/manifest+json",
 }
 
 func (s *shop) ServeHTTP(w http.ResponseWriter, r *http.Request) {

@@ -10,7 +10,7 @@ func startChromium(o Options) (*Session, error) {
 	if err != nil {
 		return nil, err
 	}
-	dir, remove, err := profile()
+	dir, remove, err := profile(o.Profile)
 	if err != nil {
 		return nil, err
 	}

@@ -20,7 +20,7 @@ import (
 // chooses and writes into its profile.
 func startFirefox(o Options) (*Session, error) {
 	s := &Session{}
-	dir, remove, err := profile()
+	dir, remove, err := profile(o.Profile)
 	if err != nil {
 		return nil, err
 	}
@@ -47,6 +47,7 @@ func startFirefox(o Options) (*Session, error) {
 	s.ends = append(s.ends, func() {
 		s.do(command{marionette: "Marionette:Quit"}, params{"flags": []string{"eForceQuit"}}, nil)
 		wire.conn.Close()
+		browser.wait(10 * time.Second) // it writes down what pages keep
 	})
 	if err := s.do(command{marionette: "WebDriver:NewSession"}, params{}, nil); err != nil {
 		s.Close()

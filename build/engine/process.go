@@ -48,21 +48,29 @@ func begin(cmd *exec.Cmd) (*process, error) {
 	return p, nil
 }
 
+// wait waits until the process has ended by itself, for at most the limit.
+func (p *process) wait(limit time.Duration) {
+	select {
+	case <-p.done:
+	case <-time.After(limit):
+	}
+}
+
 // end ends the process and its group: asked first, then made to.
 func (p *process) end() {
 	group := -p.cmd.Process.Pid
 	syscall.Kill(group, syscall.SIGTERM)
-	select {
-	case <-p.done:
-	case <-time.After(3 * time.Second):
-	}
+	p.wait(3 * time.Second)
 	syscall.Kill(group, syscall.SIGKILL)
 	<-p.done
 }
 
-// profile makes a new folder for a browser, and how to remove it: its last
-// processes may still write in it a moment after its end.
-func profile() (dir string, remove func(), err error) {
+// profile is the folder that a browser is to keep, or a new one, and how to
+// remove that: its last processes may still write in it a moment after its end.
+func profile(kept string) (dir string, remove func(), err error) {
+	if kept != "" {
+		return kept, func() {}, nil
+	}
 	dir, err = os.MkdirTemp("", "saltbite-profile-")
 	return dir, func() {
 		for range 50 {

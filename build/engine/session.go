@@ -41,9 +41,13 @@ var Names = []string{Chromium, Firefox, WebKit}
 // Options are what an engine must know when it starts.
 type Options struct {
 	Dark bool // the person asked for a dark scheme
+	// Profile is a folder in which the browser keeps what it keeps, for the next
+	// session as well; without one it is new and goes with the session. WebKitGTK
+	// keeps nothing while it is driven: ErrNotHere.
+	Profile string
 }
 
-// Start starts an engine with a new profile.
+// Start starts an engine.
 func Start(name string, o Options) (*Session, error) {
 	start, known := map[string]func(Options) (*Session, error){
 		Chromium: startChromium, Firefox: startFirefox, WebKit: startWebKit,

@@ -15,6 +15,9 @@ import (
 // of its own. Its automation profile is new each time and kept nowhere.
 func startWebKit(o Options) (*Session, error) {
 	s := &Session{}
+	if o.Profile != "" {
+		return nil, ErrNotHere
+	}
 	browser, err := miniBrowser()
 	if err != nil {
 		return nil, err

@@ -1,7 +1,10 @@
 /**
  * The files of the engine, read once at the start and kept, so that a tab which
- * stays open while the site is replaced goes on with what it has.
+ * stays open while the site is replaced goes on with what it has. What the
+ * network gives is held to the hash that it was built with: on a server that is
+ * being replaced, files of two versions stand side by side.
  */
+import { seals } from 'build:seals'
 
 /**
  * @typedef {object} Files
@@ -20,14 +23,13 @@
  */
 export async function load(base) {
   if (typeof WebAssembly !== 'object') throw new Error('there is no WebAssembly here')
-  const program = new URL('./saltbite.wasm', base)
   const node = nodeFiles()
-  if (node && program.protocol === 'file:') {
-    return { module: await WebAssembly.compile(await node.promises.readFile(program)) }
+  if (node && new URL(base).protocol === 'file:') {
+    return { module: await WebAssembly.compile(await node.promises.readFile(new URL('./saltbite.wasm', base))) }
   }
   const [bytes, worker] = await Promise.all([
-    fetched(program).then((reply) => reply.arrayBuffer()),
-    fetched(new URL('./engine.js', base)).then((reply) => reply.text()),
+    fetched('saltbite.wasm', base).then((reply) => reply.arrayBuffer()),
+    fetched('engine.js', base).then((reply) => reply.text()),
   ])
   // Not compiled while it streams in: that needs the server to say what it is,
   // and some say octet-stream.
@@ -40,9 +42,13 @@ function nodeFiles() {
   return process?.getBuiltinModule?.('node:fs')
 }
 
-/** @param {URL} url */
-async function fetched(url) {
-  const reply = await fetch(url)
-  if (!reply.ok) throw new Error(`${url.pathname} could not be read: ${reply.status}`)
+/**
+ * @param {keyof seals} name
+ * @param {string} base
+ */
+async function fetched(name, base) {
+  const { tag, integrity } = seals[name]
+  const reply = await fetch(new URL(`./${name}?v=${tag}`, base), { integrity })
+  if (!reply.ok) throw new Error(`${name} could not be read: ${reply.status}`)
   return reply
 }

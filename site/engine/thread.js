@@ -3,6 +3,7 @@
  * same engine, whose call is rejected with a Death when the program has ended or
  * has fallen silent.
  */
+import { trusted } from './policy.js'
 import { start } from './start.js'
 
 /** How long a worker may take to be ready, and to reply, in milliseconds. */
@@ -130,37 +131,4 @@ function newWorker(source) {
   } finally {
     URL.revokeObjectURL(url)
   }
-}
-
-/**
- * @typedef {{createScriptURL: (url: string) => string}} Policy
- * @typedef {{createPolicy: (name: string, rules: Policy) => Policy}} TrustedTypes
- */
-
-const policyKey = Symbol.for('saltbite.policy')
-
-/**
- * The address as trusted types have it. A page allows a policy of one name only
- * once, and may hold two copies of this script: the first one's policy is shared.
- *
- * @param {string} url
- */
-function trusted(url) {
-  const page = /** @type {{trustedTypes?: TrustedTypes, [policyKey]?: Policy}} */ (globalThis)
-  if (!page.trustedTypes) return url
-  try {
-    if (!page[policyKey]) {
-      const value = page.trustedTypes.createPolicy('saltbite', { createScriptURL: onlyBlob })
-      Object.defineProperty(page, policyKey, { value })
-    }
-    return page[policyKey]?.createScriptURL(url) ?? url
-  } catch {
-    return url // the page allows no such policy; it may not demand one either
-  }
-}
-
-/** @param {string} url */
-function onlyBlob(url) {
-  if (!url.startsWith('blob:')) throw new TypeError('a worker is made from a Blob here')
-  return url
 }

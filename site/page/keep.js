@@ -10,20 +10,30 @@ const key = 'saltbite'
 /** The tab's own, then that of all tabs. */
 const stores = [() => sessionStorage, () => localStorage]
 
-/** @param {import('./sheet.js').Kept} kept */
+/**
+ * @param {import('./sheet.js').Kept} kept
+ * @returns {boolean} whether it would be there after a reload
+ */
 export function save({ typed, units, of }) {
   const from = of && { ...of, id: String(of.id), saved: String(of.saved) }
   const text = [typed, units, from].map((fields) => new URLSearchParams(fields)).join('\n')
   for (const store of stores) attempt(() => store().setItem(key, text))
+  return there() === text
 }
 
 /** @returns {import('./sheet.js').Kept | undefined} */
 export function load() {
+  const text = there()
+  if (!text) return undefined
+  const [typed, units, { id, name, saved }] = text.split('\n').concat('').map(read)
+  return { typed, units, of: id ? { id: Number(id), name, saved: Number(saved) } : undefined }
+}
+
+/** The text that is kept: the tab's own before that of all tabs. */
+function there() {
   for (const store of stores) {
     const text = attempt(() => store().getItem(key))
-    if (!text) continue
-    const [typed, units, { id, name, saved }] = text.split('\n').concat('').map(read)
-    return { typed, units, of: id ? { id: Number(id), name, saved: Number(saved) } : undefined }
+    if (text) return text
   }
   return undefined
 }

@@ -13,6 +13,7 @@ import { showRows } from './rows.js'
 import { showSafety } from './safety.js'
 import { given, seek } from './seek.js'
 import { setUpJobs } from './jobs.js'
+import { setUpOffline } from './offline.js'
 import { setUpPaper } from './paper.js'
 import { setUpPicture } from './picture.js'
 import { setUpRunning } from './running.js'
@@ -57,6 +58,8 @@ const rest = 300
 
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let resting
+/** Whether what is on the sheet would be there after a reload. */
+let saved = true
 
 /** Keeps the sheet once no more is typed, or when the page is left. */
 function keepSoon() {
@@ -68,7 +71,7 @@ function keepNow() {
   if (resting === undefined) return
   clearTimeout(resting)
   resting = undefined
-  save(sheet.keep())
+  saved = save(sheet.keep())
 }
 
 addEventListener('pagehide', keepNow)
@@ -114,6 +117,7 @@ function undoably(work, replaces = false) {
  * @property {() => Reply | undefined} reply the newest
  * @property {(hear: (reply: Reply) => void) => void} onReply after each reply is shown
  * @property {() => void} changed to be called after the sheet's fields were written
+ * @property {() => boolean} keep keeps the sheet now; false if it can't be kept over a reload
  * @property {(work: () => void) => void} undoably does what replaces the job, so that Undo takes it back
  * @property {(kept: import('./sheet.js').Kept) => void} lay puts another job in the place of the one on the sheet, undoably
  * @property {() => import('./sheet.js').Kept} exampleJob
@@ -129,6 +133,10 @@ const desk = {
   reply: () => reply,
   onReply: (hear) => { hearing.push(hear) },
   changed: change,
+  keep: () => {
+    keepNow()
+    return saved
+  },
   undoably,
   lay,
   exampleJob,
@@ -282,5 +290,5 @@ async function begin() {
 sayPlainly('') // the script runs, so what stands there for want of it goes
 putBack()
 setUpHabits(place)
-for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning]) setUp(desk)
+for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning, setUpOffline]) setUp(desk)
 void begin()

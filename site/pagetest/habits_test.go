@@ -35,8 +35,8 @@ func TestHabits(t *testing.T) {
 	}
 }
 
-// seen says whether nothing covers what has the focus.
-const seen = `(() => { const e = document.activeElement, r = e.getBoundingClientRect()
+// inSight says whether nothing covers what has the focus.
+const inSight = `(() => { const e = document.activeElement, r = e.getBoundingClientRect()
 	return [r.y + 5, r.bottom - 5].every((y) => e.contains(document.elementFromPoint(r.x + 5, y))) })()`
 
 // enterMovesOn goes down the sheet and up again by Enter, while a run is under
@@ -63,7 +63,7 @@ func enterMovesOn(t *testing.T, p *page) {
 				if at := p.say(`return document.activeElement.id`); at != field {
 					t.Fatalf("at %d by %d Enter leads to %s, not to %s", size[0], size[1], at, field)
 				}
-				if err := p.Wait(2*time.Second, seen); err != nil {
+				if err := p.Wait(2*time.Second, inSight); err != nil {
 					t.Errorf("at %d by %d %s has the focus and is covered", size[0], size[1], field)
 				}
 				if n+1 == len(fields) {

@@ -19,7 +19,8 @@ import (
 
 // server serves the finished site as any plain host would, and keeps a log of
 // what was asked for. It also serves pages of its own, each in which the site is
-// used in another way:
+// used in another way. It publishes gone.js as sw.js, so that every page comes from
+// here each time: what is kept on a device is tried with a host (host_test.go).
 //
 //	/            the page; ?with=a,b loads the scripts a and b before its own
 //	/frame       the page in a frame as wide as ?width= says
@@ -45,6 +46,7 @@ func serve(t *testing.T) *server {
 var types = map[string]string{
 	".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".wasm": "application/wasm",
 	".js": "text/javascript; charset=utf-8", ".mjs": "text/javascript; charset=utf-8",
+	".svg": "image/svg+xml", ".png": "image/png", ".webmanifest": "application/manifest+json",
 }
 
 func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
@@ -80,6 +82,9 @@ func (s *server) file(w http.ResponseWriter, r *http.Request, name string) {
 	name, octet := strings.CutPrefix(name, "octet/")
 	if name == "" {
 		name = "index.html"
+	}
+	if name == "sw.js" {
+		name = "gone.js"
 	}
 	body, err := os.ReadFile(filepath.Join(s.dist, filepath.Base(name)))
 	if err != nil {

@@ -1,0 +1,271 @@
+package pagetest
+
+import (
+	"testing"
+	"time"
+
+	"saltbite/build/engine"
+)
+
+// TestUpdateFaults updates the site in each of the ways in which an update goes
+// wrong. After each the page that was there works whole, nothing that was typed is
+// lost, and no file of one version has met one of another. The tenth, a browser
+// opened anew with the server gone, is TestOpenedAnew.
+func TestUpdateFaults(t *testing.T) {
+	a := asBuilt(t)
+	inEachEngine(t, func(t *testing.T, s *engine.Session) {
+		t.Run("damaged on the way", func(t *testing.T) { damagedOnTheWay(t, s, a) })
+		t.Run("storage full", func(t *testing.T) { storageFull(t, s, a) })
+		t.Run("site data cleared", func(t *testing.T) { siteDataCleared(t, s, a) })
+		t.Run("two tabs", func(t *testing.T) { twoTabsOverAnUpdate(t, s, a) })
+		t.Run("rolled back", func(t *testing.T) { rolledBack(t, s, a) })
+	})
+}
+
+// withJob opens the page, kept, with a job on it.
+func withJob(t *testing.T, s *engine.Session, a version) *visit {
+	t.Helper()
+	v := newVisit(t, s, a.files)
+	v.open("")
+	v.ready()
+	v.fill(copperJob)
+	v.answers(copperTime)
+	v.rests()
+	return v
+}
+
+// damagedOnTheWay: faults 1 to 4 and 9, one after the other on the same device.
+// In the end the update comes whole.
+func damagedOnTheWay(t *testing.T, s *engine.Session, a version) {
+	v := withJob(t, s, a)
+	b := a.next("B")
+	for _, c := range []struct {
+		name   string
+		faults map[string]fault
+	}{
+		{"the server stops half way", map[string]fault{"saltbite.wasm": stops}},
+		{"a body cut short", map[string]fault{"page.js": truncates}},
+		{"a byte changed in the program", map[string]fault{"saltbite.wasm": changesAByte}},
+		{"a byte changed in a picture", map[string]fault{"icon-512.png": changesAByte}},
+		{"a byte changed in the page", map[string]fault{"index.html": changesAByte}},
+		{"a login page for the program", map[string]fault{"saltbite.wasm": asksForLogin}},
+		{"a login page elsewhere for the program", map[string]fault{"saltbite.wasm": sendsElsewhere}},
+		{"a login page for sw.js", map[string]fault{"sw.js": asksForLogin}},
+		{"a login page for all", map[string]fault{"sw.js": asksForLogin, "index.html": asksForLogin}},
+		{"no sw.js", map[string]fault{"sw.js": answersWith(404)}},
+		{"a fault of the server at sw.js", map[string]fault{"sw.js": answersWith(500)}},
+		{"a fault of the server at the style", map[string]fault{"style.css": answersWith(500)}},
+		{"sw.js hangs", map[string]fault{"sw.js": hangs(v.host)}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := *v
+			p.T = t
+			p.host.publish(b.files, c.faults)
+			p.ask(`navigator.serviceWorker.getRegistration().then((r) => r.update()).catch(() => {}); return true`)
+			p.untilMet()
+			p.settled()
+			p.isWhole(a)
+			p.works()
+			p.rests()
+			p.again()
+			p.isWhole(a)
+			p.kept()
+			if offers := p.ask(`return document.querySelector('#kept button').checkVisibility()`); offers != false {
+				t.Error("a version that is not whole is offered")
+			}
+			// What the page asked for when it was loaded anew must not find the next fault.
+			p.host.publish(a.files, nil)
+			p.ask(`return Promise.race([navigator.serviceWorker.getRegistration().then((r) => r.update()).catch(() => {}),
+				new Promise((resolve) => setTimeout(resolve, 2000))]).then(() => true)`) // one that hangs does so to the end
+			p.settled()
+		})
+	}
+	v.host.stop() // and with it what hangs
+	v.again()
+	v.isWhole(a)
+	v.host.start()
+	v.host.publish(b.files, nil)
+	v.again()
+	v.offered()
+	v.isWhole(a, b)
+	v.useNew()
+	v.isWhole(b)
+	v.kept()
+	v.works()
+}
+
+// untilMet waits until a fault was met.
+func (v *visit) untilMet() {
+	v.Helper()
+	for deadline := time.Now().Add(patience); !v.host.hasMet(); time.Sleep(20 * time.Millisecond) {
+		if time.Now().After(deadline) {
+			v.Fatal("the fault was never met")
+		}
+	}
+}
+
+// storageFull: Chromium is given no more room. The others can't be told so while
+// they run: there the new worker finds a cache that refuses, as a full one does.
+func storageFull(t *testing.T, s *engine.Session, a version) {
+	v := withJob(t, s, a)
+	b := a.next("B")
+	files := b.files
+	quota := map[string]any{"origin": "http://" + v.host.address, "quotaSize": 1 << 20}
+	if s.Name == engine.Chromium {
+		if err := s.DevTools("Storage.overrideQuotaForOrigin", quota); err != nil {
+			t.Fatal(err)
+		}
+	} else {
+		full := b.next("full")
+		full.files["sw.js"] = append([]byte("Cache.prototype.put = async () => { throw new DOMException('full', 'QuotaExceededError') };\n"), b.files["sw.js"]...)
+		files = full.files
+	}
+	v.host.publish(files, nil)
+	v.ask(`return navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => true, () => true)`)
+	v.settled()
+	if waits := v.ask(`return navigator.serviceWorker.getRegistration().then((r) => r.waiting !== null)`); waits != false {
+		t.Error("a version for which there is no room waits to take over")
+	}
+	v.isWhole(a)
+	v.works()
+	v.rests()
+	v.again()
+	v.isWhole(a)
+	v.kept()
+	if s.Name == engine.Chromium {
+		delete(quota, "quotaSize")
+		if err := s.DevTools("Storage.overrideQuotaForOrigin", quota); err != nil {
+			t.Fatal(err)
+		}
+	}
+	v.host.publish(b.files, nil)
+	v.again()
+	v.offered()
+	v.useNew()
+	v.isWhole(b)
+	v.kept()
+}
+
+// siteDataCleared clears all that is kept while the page is open: in Chromium as
+// its settings do, in the others piece by piece, once with the worker and once
+// without, as engines differ in it.
+func siteDataCleared(t *testing.T, s *engine.Session, a version) {
+	v := withJob(t, s, a)
+	clear := func(script string) {
+		t.Helper()
+		v.ask(`return (async () => { localStorage.clear(); for (const name of await caches.keys()) await caches.delete(name); ` + script + ` })().then(() => true)`)
+	}
+	for _, how := range []string{"", `await (await navigator.serviceWorker.getRegistration()).unregister()`} {
+		clear(how)
+		if s.Name == engine.Chromium && how != "" {
+			err := s.DevTools("Storage.clearDataForOrigin", map[string]any{"origin": "http://" + v.host.address, "storageTypes": "all"})
+			if err != nil {
+				t.Fatal(err)
+			}
+		}
+		v.works()
+		v.rests()
+		v.again()
+		v.ready()
+		v.isWhole(a)
+		v.kept()
+	}
+	// Cleared with no server there: the page that is open goes on.
+	v.host.stop()
+	clear("")
+	v.works()
+	v.kept()
+	v.host.start()
+	v.rests()
+	v.again()
+	v.ready()
+	v.isWhole(a)
+	v.kept()
+}
+
+// twoTabsOverAnUpdate: one tab takes a new version over; the other goes on with its own, and
+// takes it over when asked to.
+func twoTabsOverAnUpdate(t *testing.T, s *engine.Session, a version) {
+	v := withJob(t, s, a)
+	b := a.next("B")
+	first, err := s.Tab()
+	if err != nil {
+		t.Fatal(err)
+	}
+	second, err := s.NewTab()
+	if err != nil {
+		t.Fatal(err)
+	}
+	to := func(tab string) {
+		t.Helper()
+		if err := s.SwitchTo(tab); err != nil {
+			t.Fatal(err)
+		}
+	}
+	to(second)
+	v.open("")
+	v.ready()
+	if err := v.update(b); err != nil {
+		t.Fatal(err)
+	}
+	v.offered()
+	v.useNew()
+	v.isWhole(b)
+	v.ready()
+	to(first)
+	v.ask(`window.stays = true`)
+	v.works()
+	v.isWhole(a, b)
+	if stayed := v.ask(`return window.stays`); stayed != true {
+		t.Error("a tab that asked for nothing was loaded anew")
+	}
+	v.offered()
+	v.rests()
+	v.useNew()
+	v.isWhole(b)
+	v.kept()
+	to(second)
+	v.works()
+	if err := s.CloseTab(); err != nil {
+		t.Fatal(err)
+	}
+	to(first)
+}
+
+// rolledBack: the older version is published again, once while the newer waits
+// and once after it has taken over.
+func rolledBack(t *testing.T, s *engine.Session, a version) {
+	v := withJob(t, s, a)
+	b := a.next("B")
+	if err := v.update(b); err != nil {
+		t.Fatal(err)
+	}
+	v.offered()
+	if err := v.update(a); err != nil {
+		t.Fatal(err)
+	}
+	v.settled()
+	v.until(`!document.querySelector('#kept button').checkVisibility()`)
+	v.isWhole(a, b)
+	v.works()
+	v.rests()
+	v.again()
+	v.isWhole(a, b)
+	v.kept()
+
+	if err := v.update(b); err != nil {
+		t.Fatal(err)
+	}
+	v.offered()
+	v.useNew()
+	v.isWhole(b)
+	v.ready()
+	if err := v.update(a); err != nil {
+		t.Fatal(err)
+	}
+	v.offered()
+	v.useNew()
+	v.isWhole(a)
+	v.kept()
+	v.works()
+}

@@ -1,0 +1,540 @@
+package pagetest
+
+import (
+	"bytes"
+	"errors"
+	"maps"
+	"net"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"saltbite/build/engine"
+	"saltbite/build/seal"
+)
+
+// visit is the page from a host, in a browser that may keep it.
+type visit struct {
+	page
+	host *host
+}
+
+func newVisit(t *testing.T, s *engine.Session, files map[string][]byte) *visit {
+	t.Helper()
+	return &visit{page{t, s, nil}, newHost(t, files)}
+}
+
+// open opens the page, or a deep link into it, and waits until it answers.
+func (v *visit) open(link string) {
+	v.Helper()
+	if err := v.Navigate(v.host.url() + link); err != nil {
+		v.Fatal(err)
+	}
+	v.answersAnything()
+}
+
+// again loads the page anew, as a press of the browser's own button does. The
+// command for it goes past the worker in Firefox.
+func (v *visit) again() {
+	v.Helper()
+	v.ask(`window.old = true; location.reload()`)
+	v.loadsAnew()
+}
+
+func (v *visit) loadsAnew() {
+	v.Helper()
+	v.until(`!window.old`)
+	v.answersAnything()
+}
+
+func (v *visit) answersAnything() {
+	v.Helper()
+	v.until(`document.getElementById('sentence')?.textContent && !document.querySelector('.waiting')`)
+}
+
+// foot is what the page says of being kept, and of a new version.
+const foot = `document.getElementById('kept').textContent`
+
+func (v *visit) ready() {
+	v.Helper()
+	v.until(foot + `.includes('Ready without internet')`)
+}
+
+// offered waits until a new version is offered.
+func (v *visit) offered() {
+	v.Helper()
+	v.until(`document.querySelector('#kept button').checkVisibility() && ` + foot + `.includes('new version')`)
+}
+
+// useNew takes the new version over.
+func (v *visit) useNew() {
+	v.Helper()
+	v.ask(`window.old = true; document.querySelector('#kept button').click()`)
+	v.loadsAnew()
+}
+
+// settled waits until no install is under way.
+func (v *visit) settled() {
+	v.Helper()
+	v.untilTrue(`navigator.serviceWorker.getRegistration().then((r) => !r?.installing)`)
+}
+
+// untilTrue waits for the promise of a truth.
+func (v *visit) untilTrue(promise string) {
+	v.Helper()
+	for deadline := time.Now().Add(patience); v.ask("return "+promise) != true; time.Sleep(20 * time.Millisecond) {
+		if time.Now().After(deadline) {
+			v.Fatalf("not in %v: %s", patience, promise)
+		}
+	}
+}
+
+// seen is of which versions the parts of a page are, and what is kept.
+type seen struct {
+	Busy                   bool // a version was being installed meanwhile, and its cache not whole yet
+	Content, Style, Script string
+	Tags                   []string                     // in the addresses of all files that the page loaded
+	Caches                 map[string]map[string]string // the hash of each body, by cache and address
+}
+
+const looking = `return (async () => {
+	const registration = await navigator.serviceWorker?.getRegistration()
+	if (registration?.installing) return { busy: true }
+	const caught = {}
+	for (const cache of await caches.keys()) {
+		caught[cache] = {}
+		const store = await caches.open(cache)
+		for (const request of await store.keys()) {
+			const body = await (await store.match(request)).arrayBuffer()
+			const hash = Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', body)), (b) => b.toString(16).padStart(2, '0')).join('')
+			caught[cache][request.url] = hash
+		}
+	}
+	return {
+		busy: Boolean(registration?.installing),
+		content: document.getElementById('kept').dataset.content,
+		style: getComputedStyle(document.documentElement).getPropertyValue('--made').trim(),
+		script: document.documentElement.dataset.made ?? '',
+		tags: performance.getEntriesByType('resource').map(({ name }) => new URL(name).searchParams.get('v')).filter(Boolean),
+		caches: caught,
+	}
+})()`
+
+// isWhole fails if the page is not all of one version, or a cache of the site
+// holds anything but all files of its version: those that were published are all
+// that may be kept.
+func (v *visit) isWhole(want version, published ...version) {
+	v.Helper()
+	got := seen{Busy: true}
+	for deadline := time.Now().Add(patience); got.Busy && time.Now().Before(deadline); {
+		if err := v.ExecuteTo(&got, looking); err != nil {
+			v.Fatal(err)
+		}
+	}
+	if got.Content != want.content || got.Style != want.mark || got.Script != want.mark {
+		v.Errorf("of version %q the page shows content %s, style %q, script %q", want.mark, got.Content, got.Style, got.Script)
+	}
+	tags := map[string]bool{}
+	for _, body := range want.files {
+		tags[seal.Of(body).Tag()] = true
+	}
+	loaded := map[string]bool{}
+	for _, tag := range got.Tags {
+		loaded[tag] = true
+		if !tags[tag] {
+			v.Errorf("the page of version %q loaded a file with the tag %s, which is none of its", want.mark, tag)
+		}
+	}
+	for _, name := range []string{"style.css", "page.js", "engine.js", "saltbite.wasm"} {
+		if !loaded[seal.Of(want.files[name]).Tag()] {
+			v.Errorf("the page of version %q did not load its %s", want.mark, name)
+		}
+	}
+	for cache, bodies := range got.Caches {
+		known := false
+		for _, p := range append(published, want) {
+			if cache == "saltbite "+strings.ReplaceAll(shed, " ", "%20")+" "+p.content {
+				known = true
+				v.holdsAll(cache, bodies, p)
+			}
+		}
+		if !known {
+			v.Errorf("a cache is named %q", cache)
+		}
+	}
+}
+
+func (v *visit) holdsAll(cache string, bodies map[string]string, of version) {
+	v.Helper()
+	want := map[string]string{}
+	for _, name := range of.kept() {
+		want[v.host.url()+name] = seal.Of(of.files[name]).Hash
+	}
+	if !maps.Equal(bodies, want) {
+		v.Errorf("%s holds %v, not %v", cache, bodies, want)
+	}
+}
+
+// jobs are worked on one after the other. Copper as in copperJob; twice as deep
+// takes twice as long.
+const twiceCopperTime = "5 h 2 min"
+
+// works changes the job and back, and has it answered.
+func (v *visit) works() {
+	v.Helper()
+	v.fill(map[string]string{"depth": "0.2"})
+	v.answers(twiceCopperTime)
+	v.fill(copperJob)
+	v.answers(copperTime)
+}
+
+// kept fails if a field does not hold what was typed into it.
+func (v *visit) kept() {
+	v.Helper()
+	for field, text := range copperJob {
+		if got := v.value(field); got != text {
+			v.Errorf("%s held %q and holds %q", field, text, got)
+		}
+	}
+}
+
+// rests waits for as long as the page takes to keep what was typed.
+func (v *visit) rests() { time.Sleep(500 * time.Millisecond) }
+
+func inEachEngine(t *testing.T, hold func(*testing.T, *engine.Session)) {
+	for _, name := range engine.Names {
+		t.Run(name, func(t *testing.T) {
+			hold(t, engine.ForTest(t, name, engine.Options{}))
+		})
+	}
+}
+
+// TestOffline opens the page once, stops the server, and uses the page.
+func TestOffline(t *testing.T) {
+	a := asBuilt(t)
+	inEachEngine(t, func(t *testing.T, s *engine.Session) {
+		t.Run("without a server", func(t *testing.T) { withoutServer(t, s, a) })
+		t.Run("requests", func(t *testing.T) { onlyItsOwnRequests(t, s, a) })
+		t.Run("other caches", func(t *testing.T) { othersCachesStay(t, s, a) })
+		t.Run("withdrawn", func(t *testing.T) { withdrawn(t, s, a) })
+		t.Run("a server half replaced", func(t *testing.T) { halfReplaced(t, s, a) })
+		t.Run("first visit with a wrong file", func(t *testing.T) { wrongFirstVisit(t, s, a) })
+		t.Run("can't keep what is typed", func(t *testing.T) { cantKeepTyped(t, s, a) })
+		t.Run("plain http", func(t *testing.T) { overPlainHTTP(t, s, a) })
+	})
+}
+
+func withoutServer(t *testing.T, s *engine.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.open("")
+	v.ready()
+	if hidden := v.ask(`return document.getElementById('state').hidden`); hidden != false {
+		t.Error("by the page's name stands nothing of being ready")
+	}
+	v.host.stop()
+	for _, link := range []string{"index.html", "?from=a%20message#depth"} {
+		if err := v.Navigate("about:blank"); err != nil {
+			t.Fatal(err)
+		}
+		v.open(link)
+		v.isWhole(a)
+	}
+	v.fill(copperJob)
+	v.answers(copperTime)
+	v.works()
+	v.ready()
+	missing := v.say(`return fetch('saltbite.mjs').then(() => 'there', () => 'missing')`)
+	if missing != "missing" {
+		t.Error("a file that is not kept came although there is no server")
+	}
+}
+
+// onlyItsOwnRequests counts at the server what is asked for, and has the browser
+// report what the page's policy forbids: all that goes to another origin.
+func onlyItsOwnRequests(t *testing.T, s *engine.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.host.policy = policyOf(t, a.files["index.html"]) + "; report-uri /report"
+	v.open("")
+	v.ready()
+	v.fill(copperJob)
+	v.answers(copperTime)
+	v.works()
+	wanted := map[string]int{shed: 1, shed + "sw.js": 1}
+	for _, name := range a.kept() {
+		wanted[shed+name] = 2 // for the page, and for the device
+	}
+	for _, address := range v.host.requests() {
+		name, _, _ := strings.Cut(address, "?")
+		name = strings.ReplaceAll(name, "%20", " ")
+		if name == shed {
+			name += "index.html"
+		}
+		if wanted[name]--; wanted[name] < 0 {
+			t.Errorf("the page asked for %s once too often", address)
+		}
+	}
+	v.click("#example")
+	v.click("#clear")
+	v.rests()
+	if late := v.host.requests(); len(late) > 0 {
+		t.Errorf("once it was kept the page asked for %q", late)
+	}
+	v.again()
+	v.ready()
+	if late := slices.DeleteFunc(v.host.requests(), func(a string) bool { return strings.HasSuffix(a, "/sw.js") }); len(late) > 0 {
+		t.Errorf("the kept page asked for %q", late)
+	}
+	if said := v.host.reports(); len(said) > 0 {
+		t.Errorf("the page's policy was violated: %q", said)
+	}
+	// What counts must be able to count: the page is made to ask elsewhere.
+	other := newHost(t, a.files)
+	v.ask(`return fetch(arguments[0]).then(() => 'came', () => 'failed')`, other.url())
+	for deadline := time.Now().Add(patience); ; time.Sleep(20 * time.Millisecond) {
+		if said := v.host.reports(); len(said) > 0 {
+			break
+		}
+		if time.Now().After(deadline) {
+			t.Fatal("a request to another origin was not reported")
+		}
+	}
+	if got := other.requests(); len(got) > 0 {
+		t.Errorf("a request reached another origin: %q", got)
+	}
+}
+
+// policyOf is the policy that the page states.
+func policyOf(t *testing.T, page []byte) string {
+	t.Helper()
+	_, after, found := strings.Cut(string(page), `http-equiv="Content-Security-Policy" content="`)
+	policy, _, closed := strings.Cut(after, `"`)
+	if !found || !closed {
+		t.Fatal("the page states no policy")
+	}
+	return policy
+}
+
+// othersCachesStay: an origin is shared. Caches of other pages stay, of this page
+// in another folder too; older ones of its own go.
+func othersCachesStay(t *testing.T, s *engine.Session, a version) {
+	v := newVisit(t, s, a.files)
+	if err := v.Navigate(v.host.url() + "icon.svg"); err != nil {
+		t.Fatal(err)
+	}
+	own := "saltbite " + strings.ReplaceAll(shed, " ", "%20") + " "
+	others := []string{"of another page", "saltbite /elsewhere/ 0123456789ab", "saltbite / 0123456789ab"}
+	v.open("")
+	v.ask(`return Promise.all(arguments[0].map((name) => caches.open(name)))`, append(others, own+"0123456789ab"))
+	v.ready()
+	if err := v.update(a.next("B")); err != nil {
+		t.Fatal(err)
+	}
+	v.offered()
+	v.useNew()
+	v.ready()
+	names := v.lines(`return caches.keys()`)
+	for _, name := range others {
+		if !slices.Contains(names, name) {
+			t.Errorf("the cache %q was removed", name)
+		}
+	}
+	if slices.Contains(names, own+"0123456789ab") || slices.Contains(names, own+a.content) {
+		t.Errorf("an old cache of its own stayed: %q", names)
+	}
+}
+
+// update publishes a version and has the page notice.
+func (v *visit) update(next version) error {
+	v.host.publish(next.files, nil)
+	_, err := v.Execute(`return navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => true)`)
+	return err
+}
+
+// withdrawn publishes gone.js as sw.js.
+func withdrawn(t *testing.T, s *engine.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.open("")
+	v.ready()
+	v.fill(copperJob)
+	v.answers(copperTime)
+	without := maps.Clone(a.files)
+	without["sw.js"] = a.files["gone.js"]
+	v.ask(`return caches.open('of another page').then(() => true)`)
+	if err := v.update(version{files: without}); err != nil {
+		t.Fatal(err)
+	}
+	v.untilTrue(`caches.keys().then((names) => names.join() === 'of another page')`)
+	v.works() // the page that is open goes on
+	v.rests()
+	v.again()
+	v.kept()
+	v.untilTrue(`caches.keys().then((names) => names.join() === 'of another page')`)
+	v.works()
+}
+
+// halfReplaced: on a first visit, files of two versions stand side by side on
+// the server. The page refuses what is not its own, and says so plainly; once all
+// files are there, it comes whole.
+func halfReplaced(t *testing.T, s *engine.Session, a version) {
+	b := a.next("B")
+	for _, old := range [][]string{{"saltbite.wasm"}, {"engine.js"}, {"style.css", "page.js"}} {
+		mixed := maps.Clone(b.files)
+		for _, name := range old {
+			mixed[name] = a.files[name]
+		}
+		v := newVisit(t, s, mixed)
+		if err := v.Navigate(v.host.url()); err != nil {
+			t.Fatal(err)
+		}
+		v.rests()
+		v.until(`/could not be loaded|needs JavaScript/.test(document.getElementById('sentence').textContent)`)
+		v.host.publish(b.files, nil)
+		v.open("")
+		v.ready()
+		v.isWhole(b)
+	}
+}
+
+// wrongFirstVisit: what the page itself loads is right, and what is to be kept
+// is not. It works, and does not say that it is ready.
+func wrongFirstVisit(t *testing.T, s *engine.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.host.publish(a.files, map[string]fault{"icon-512.png": changesAByte})
+	v.open("")
+	v.until(foot + `.includes('Not ready') || ` + foot + `.includes('could not be kept')`)
+	v.isWhole(a)
+	v.fill(copperJob)
+	v.answers(copperTime)
+	if names := v.lines(`return caches.keys()`); len(names) > 0 {
+		t.Errorf("of an install that failed there stay %q", names)
+	}
+	v.host.publish(a.files, nil)
+	v.rests()
+	v.again()
+	v.ready()
+	v.kept()
+}
+
+// cantKeepTyped: where nothing can be kept over a reload, the page with a job
+// is not loaded anew.
+func cantKeepTyped(t *testing.T, s *engine.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.open("")
+	v.ready()
+	b := a.next("B")
+	if err := v.update(b); err != nil {
+		t.Fatal(err)
+	}
+	v.offered()
+	v.ask(`Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }`)
+	v.fill(copperJob)
+	v.answers(copperTime)
+	v.ask(`document.querySelector('#kept button').click()`)
+	v.until(foot + `.includes('can’t keep what is typed')`)
+	v.rests()
+	v.isWhole(a, b)
+	v.kept()
+}
+
+// overPlainHTTP: loopback is a secure context, so the page is opened by another
+// address of this machine; where there is none, it is told that it is insecure.
+func overPlainHTTP(t *testing.T, s *engine.Session, a version) {
+	v := &visit{page{t, s, nil}, &host{t: t, address: net.JoinHostPort(addressOfMachine(), "0"), files: maps.Clone(a.files)}}
+	v.host.files["insecure.js"] = []byte(`if (isSecureContext) Object.defineProperty(window, 'isSecureContext', { value: false })`)
+	v.host.files["index.html"] = bytes.Replace(a.files["index.html"], []byte("<head>"), []byte(`<head><script src="insecure.js"></script>`), 1)
+	v.host.start()
+	t.Cleanup(v.host.stop)
+	v.open("")
+	v.until(foot + `.includes('Opened over plain http')`)
+	v.fill(copperJob)
+	v.answers(copperTime)
+	if said := v.host.requests(); slices.ContainsFunc(said, func(a string) bool { return strings.HasSuffix(a, "/sw.js") }) {
+		t.Errorf("a page that can't be kept asked for sw.js: %q", said)
+	}
+}
+
+func addressOfMachine() string {
+	all, _ := net.InterfaceAddrs() // none is as good as an error
+	for _, one := range all {
+		if ip, ok := one.(*net.IPNet); ok && ip.IP.To4() != nil && !ip.IP.IsLoopback() {
+			return ip.IP.String()
+		}
+	}
+	return "127.0.0.1"
+}
+
+// TestOpenedAnew stops the server, ends the browser, and starts it anew with a
+// deep link: the page comes, and the job that was changed stands on it.
+func TestOpenedAnew(t *testing.T) {
+	a := asBuilt(t)
+	for _, name := range engine.Names {
+		t.Run(name, func(t *testing.T) {
+			profile := t.TempDir()
+			s, err := engine.Start(name, engine.Options{Profile: profile})
+			if errors.Is(err, engine.ErrNotHere) {
+				// WebKitGTK's driver keeps no profile: the nearest is another tab, with the server gone.
+				anotherTab(t, engine.ForTest(t, name, engine.Options{}), a)
+				return
+			}
+			if errors.Is(err, engine.ErrMissing) && os.Getenv("SALTBITE_SETUP") == "" {
+				t.Skip(err)
+			}
+			if err != nil {
+				t.Fatal(err)
+			}
+			v := newVisit(t, s, a.files)
+			v.open("")
+			v.ready()
+			v.fill(copperJob)
+			v.answers(copperTime)
+			v.rests()
+			v.host.stop()
+			s.Close()
+			removeLocks(profile)
+			v.page.Session = engine.ForTest(t, name, engine.Options{Profile: profile})
+			v.opensAlone(a)
+		})
+	}
+}
+
+func anotherTab(t *testing.T, s *engine.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.open("")
+	v.ready()
+	v.fill(copperJob)
+	v.answers(copperTime)
+	v.rests()
+	v.host.stop()
+	if err := v.Navigate("about:blank"); err != nil {
+		t.Fatal(err)
+	}
+	tab, err := v.NewTab()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := v.SwitchTo(tab); err != nil {
+		t.Fatal(err)
+	}
+	v.opensAlone(a)
+}
+
+// opensAlone opens a deep link with no server there, and finds the job.
+func (v *visit) opensAlone(a version) {
+	v.Helper()
+	v.open("?from=a%20message#depth")
+	v.isWhole(a)
+	v.kept()
+	v.answers(copperTime)
+	v.works()
+	v.ready()
+}
+
+// removeLocks: a browser that was ended by force leaves what says that it runs.
+func removeLocks(profile string) {
+	for _, name := range []string{"SingletonLock", "SingletonCookie", "SingletonSocket", "lock", ".parentlock", "MarionetteActivePort"} {
+		os.Remove(filepath.Join(profile, name))
+	}
+}
