@@ -17,12 +17,13 @@ var sizes = [][2]int{{1024, 768}, {768, 1024}, {390, 844}}
 // controls are what a finger may be on while the answer comes.
 const controls = `.sheet input, .sheet select, .sheet button, .sheet summary, .head button, .head input, .cut input, .cut button`
 
-// rectangles are where the controls stand on the sheet, however far it is
-// scrolled, in tenths of a pixel.
+// rectangles are where the controls stand on the sheet or in the answer's pane,
+// however far that is scrolled, in tenths of a pixel.
 const rectangles = `return [...document.querySelectorAll(arguments[0])].filter((e) => e.checkVisibility()).map((e) => {
 	const r = e.getBoundingClientRect()
-	let down = r.y
-	for (let around = e.parentElement; around; around = around.parentElement) down += around.scrollTop
+	const answer = e.closest('.answer'), pane = answer?.getClientRects().length ? answer : null // it stays in view; on a phone it has no box
+	let down = pane ? r.y - pane.getBoundingClientRect().y : r.y
+	for (let around = e.parentElement; around && around !== pane?.parentElement; around = around.parentElement) down += around.scrollTop
 	const name = e.id || e.dataset.unit || e.dataset.seek || e.closest('[data-part]')?.dataset.part || e.name
 	return e.localName + ' ' + name + ' ' + [r.x, down, r.width, r.height].map((n) => Math.round(n * 10)).join(' ')
 })`
