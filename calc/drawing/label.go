@@ -20,8 +20,8 @@ const (
 )
 
 var labelTightness = [...]struct{ size, leading, title, gap float64 }{
-	{3.6, 1.25, 5.4, 0.9},
-	{3.4, 1.18, 4.8, 0.7},
+	{3.6, 1.25, 5, 0.9},
+	{3.4, 1.18, 4.7, 0.7},
 	{nine, 1.1, 4.2, 0.3},
 }
 

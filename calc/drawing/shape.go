@@ -9,7 +9,6 @@
 package drawing
 
 import (
-	"bytes"
 	"math"
 	"strconv"
 	"strings"
@@ -179,7 +178,9 @@ func (p *path) number(x float64) {
 	p.data = strconv.AppendInt(p.data, n/1000, 10)
 	if n %= 1000; n > 0 {
 		p.data = append(p.data, '.', '0'+byte(n/100), '0'+byte(n/10%10), '0'+byte(n%10))
-		p.data = bytes.TrimRight(p.data, "0")
+		for p.data[len(p.data)-1] == '0' {
+			p.data = p.data[:len(p.data)-1]
+		}
 	}
 }
 

@@ -84,5 +84,5 @@ func (b *bench) etchedWords() string {
 	if b.metal.state != field.Given || b.amount("etched").state != field.Given {
 		return ""
 	}
-	return b.metalInWords() + " " + b.typed("etched", "removed").Text
+	return b.typed("etched", "removed").Text + " of " + b.metalInWords()
 }
