@@ -262,6 +262,16 @@ var states = []struct {
 		p.bring("metal=silver&x=1")
 		p.noticed("no field here")
 	}},
+	{"depth in time", func(p *page) {
+		p.fill(lineJob)
+		p.ask(`document.querySelector('#cut [value=curve]').click()`)
+		p.until(drawing + `.querySelector('[data-role=line]')`)
+	}},
+	{"on paper", func(p *page) {
+		p.fill(copperJob)
+		p.answers(copperTime)
+		p.openPaper("card")
+	}},
 	{"bites and stops", func(p *page) {
 		p.fill(map[string]string{"metal": "brass", "area": "10", "density": "30", "bites": "0.05 10; 0.05 5", "hanger": "1", "hangerLength": "10"})
 		p.ask(`const s = document.getElementById('hangerMetal'); s.value = 'stainless'; s.dispatchEvent(new Event('input', { bubbles: true }))`)
