@@ -18,11 +18,14 @@ var sizes = [][2]int{{1024, 768}, {768, 1024}, {390, 844}}
 const controls = `.sheet input, .sheet select, .sheet button, .sheet summary, .head button, .head input, .cut input, .cut button`
 
 // rectangles are where the controls stand on the sheet, however far it is
-// scrolled, or on the screen where they stay there; in tenths of a pixel.
+// scrolled, or in the answer's pane where that stays on the screen; in tenths of a
+// pixel.
 const rectangles = `return [...document.querySelectorAll(arguments[0])].filter((e) => e.checkVisibility()).map((e) => {
 	const r = e.getBoundingClientRect()
 	let down = r.y
-	const stays = e.closest('.answer') && getComputedStyle(e.closest('.answer')).position === 'sticky'
+	const pane = e.closest('.answer')
+	const stays = pane && getComputedStyle(pane).position === 'sticky'
+	if (stays) down -= pane.getBoundingClientRect().y
 	for (let around = e.parentElement; around && !stays; around = around.parentElement) down += around.scrollTop
 	const name = e.id || e.dataset.unit || e.dataset.seek || e.closest('[data-part]')?.dataset.part || e.name
 	return e.localName + ' ' + name + ' ' + [r.x, down, r.width, r.height].map((n) => Math.round(n * 10)).join(' ')
