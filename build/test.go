@@ -265,7 +265,7 @@ func (s *suite) reproducible() error {
 			return err
 		}
 	}
-	for _, name := range []string{"page", "engine", "offline", "style", "words", "saltbite.mjs", "package.json"} {
+	for _, name := range []string{"page", "embed", "engine", "offline", "style", "words", "saltbite.mjs", "package.json"} {
 		if err := copyTree(filepath.Join(dir, "site", name), filepath.Join(s.root, "site", name)); err != nil {
 			return err
 		}

@@ -277,6 +277,23 @@ var states = []struct {
 // noViolation lets axe look at the page in each of its states, and once at a page
 // with a label taken away, to see that it looks.
 func noViolation(t *testing.T, p *page) {
+	source := axe(t)
+	for _, state := range states {
+		p.fresh()
+		state.make(p)
+		p.settle()
+		for _, violation := range p.violations(source) {
+			t.Errorf("%s: %s", state.name, strings.TrimSpace(violation))
+		}
+	}
+	p.ask(`document.querySelector('label[for=metal]').remove()`)
+	if len(p.violations(source)) == 0 {
+		t.Error("a field lost its label, and axe saw nothing wrong")
+	}
+}
+
+// axe is the script that looks for violations.
+func axe(t *testing.T) string {
 	source, err := os.ReadFile("../node_modules/axe-core/axe.min.js")
 	if os.IsNotExist(err) && os.Getenv("SALTBITE_SETUP") == "" {
 		t.Skip("there is no axe-core; npm ci in site/ brings it")
@@ -284,18 +301,7 @@ func noViolation(t *testing.T, p *page) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, state := range states {
-		p.fresh()
-		state.make(p)
-		p.settle()
-		for _, violation := range p.violations(string(source)) {
-			t.Errorf("%s: %s", state.name, strings.TrimSpace(violation))
-		}
-	}
-	p.ask(`document.querySelector('label[for=metal]').remove()`)
-	if len(p.violations(string(source))) == 0 {
-		t.Error("a field lost its label, and axe saw nothing wrong")
-	}
+	return string(source)
 }
 
 // violations are what axe finds wrong, and what it asks a person to look at but
