@@ -55,7 +55,10 @@ func packAs(root, version string) (site, error) {
 		return nil, err
 	}
 	made["saltbite.d.mts"] = declarations()
-	return made, made.addOneFiles(root, as)
+	if err := made.addOneFiles(root, as); err != nil {
+		return nil, err
+	}
+	return made, made.addGuide(root, as)
 }
 
 // dataURL is a small picture within the page.

@@ -62,7 +62,7 @@ function elementOf(page) {
   return class SaltbiteBench extends HTMLElement {
     static observedAttributes = [...names.keys(), ...plain]
 
-    #root = this.attachShadow({ mode: 'closed' })
+    #root = this.attachShadow({ mode: 'open' })
     #slot = document.createElement('slot')
     #near = new IntersectionObserver((seen) => { if (seen.some(({ isIntersecting }) => isIntersecting)) this.#start() }, { rootMargin: '50%' })
     #scheme = matchMedia('(prefers-color-scheme: dark)')

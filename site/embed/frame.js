@@ -44,6 +44,9 @@ function take(tell) {
   const fields = textsOf(own(tell, 'fields'), names)
   sheet.locked.clear()
   sheet.restore({ typed: { ...kept.typed, ...fields }, units: kept.units })
+  for (const { input } of sheet.rows.values()) {
+    if (input instanceof HTMLSelectElement) input.selectedIndex = Math.max(input.selectedIndex, 0) // the usual one
+  }
   lock(sheet, texts.lock)
   showParts(sheet, texts.show)
   wear(texts.theme, own(tell, 'look'))

@@ -46,7 +46,7 @@ function show({ name, element, input, unit, fill }, sheet) {
   if (seek instanceof HTMLButtonElement) seek.disabled = sheet.locked.has('find') || blanksLocked(name, sheet)
   element.querySelector('.set')?.remove()
   if (!locked) return
-  const word = make('span', sheet.blank(name) ? 'Kept blank by this page. ' : 'Set by this page. ')
+  const word = make('span', sheet.blank(name) ? 'Can’t be typed here. ' : 'Set by this page. ')
   word.className = 'set'
   element.querySelector('.says')?.prepend(word)
 }
