@@ -233,6 +233,15 @@ func heightFollows(t *testing.T, g *guest) {
 		t.Error(err)
 	}
 	fits()
+	g.inside(func() {
+		// A dialog opens where the hand is, not in the middle of a frame that is taller than the screen.
+		g.ask(`document.querySelector('.foot [data-origin=all]').click()`)
+		away := g.ask(`const d = document.getElementById('sources').getBoundingClientRect(), at = document.querySelector('.foot [data-origin=all]').getBoundingClientRect()
+			return d.top > at.top || d.bottom < at.top - 50 || d.bottom > innerHeight`)
+		if away != false {
+			t.Error("a dialog opens far from the hand")
+		}
+	})
 }
 
 func lockedFieldsStay(t *testing.T, g *guest) {
