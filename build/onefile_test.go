@@ -4,8 +4,11 @@ import (
 	"bytes"
 	"compress/gzip"
 	"io"
+	"slices"
 	"strings"
 	"testing"
+
+	"saltbite/calc/field"
 )
 
 func TestOneFileHoldsAllThatThePageNames(t *testing.T) {
@@ -42,6 +45,22 @@ func TestOneFileRefusesWhatItCannotHold(t *testing.T) {
 		if got, err := files.inlined([]byte(page)); err == nil {
 			t.Errorf("%s: %s", what, got)
 		}
+	}
+}
+
+// An attribute of the element that every element has would mean two things:
+// those are from the HTML standard, 3.2.6.
+func TestNoFieldIsAnAttributeOfEveryElement(t *testing.T) {
+	global := strings.Fields(`accesskey autocapitalize autocorrect autofocus class contenteditable dir draggable
+		enterkeyhint hidden id inert inputmode is itemid itemprop itemref itemscope itemtype lang nonce popover role slot
+		spellcheck style tabindex title translate writingsuggestions lock show theme`)
+	lower := map[string]string{}
+	for _, f := range field.Fields {
+		name := strings.ToLower(f.Name)
+		if slices.Contains(global, name) || strings.HasPrefix(name, "on") || lower[name] != "" {
+			t.Errorf("the field %s can be no attribute", f.Name)
+		}
+		lower[name] = f.Name
 	}
 }
 

@@ -251,6 +251,7 @@ func (s *suite) sizes() {
 		_, err := checkScript(s.root)
 		return err
 	})
+	s.check("size of the element's script", func() error { return checkElement(s.made["embed.js"]) })
 }
 
 // reproducible builds a copy of the sources elsewhere and compares the bytes.
