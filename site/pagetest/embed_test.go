@@ -233,6 +233,16 @@ func heightFollows(t *testing.T, g *guest) {
 		t.Error(err)
 	}
 	fits()
+	for _, wide := range []string{"350px", "800px", "1200px"} {
+		g.ask(`document.querySelector('saltbite-bench').style.width = arguments[0]`, wide)
+		fits()
+		g.inside(func() {
+			hidden := g.say(`return [...document.querySelectorAll('.say, .figures, .answer, .sheet')].filter((e) => e.scrollHeight > e.clientHeight + 1).map((e) => e.className).join()`)
+			if hidden != "" {
+				t.Errorf("where the element is %s wide one must scroll in %s", wide, hidden)
+			}
+		})
+	}
 	g.inside(func() {
 		// A dialog opens where the hand is, not in the middle of a frame that is taller than the screen.
 		g.ask(`document.querySelector('.foot [data-origin=all]').click()`)
