@@ -124,11 +124,12 @@ func (g *guest) visit(name string) {
 	}
 }
 
-// hears waits until the page has heard an answer with these words.
+// hears waits until the page has heard an answer with these words: twice as long
+// as elsewhere, as the program comes in a page that comes in a page.
 func (g *guest) hears(words string) {
 	g.Helper()
 	const said = `(document.querySelector('iframe')?.contentDocument ?? document).documentElement.dataset.sentence`
-	if err := g.Wait(patience, said+`?.includes(arguments[0])`, words); err != nil {
+	if err := g.Wait(2*patience, said+`?.includes(arguments[0])`, words); err != nil {
 		g.Fatalf("%v; it heard %q", err, g.say(`return `+said))
 	}
 }
