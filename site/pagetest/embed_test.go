@@ -14,9 +14,9 @@ import (
 // copperBench is copperJob as attributes of the element.
 const copperBench = `<saltbite-bench metal="copper" metaldensity="8.96" area="10" depth="0.1" density="30"%s><a href="/">the calculator</a></saltbite-bench>`
 
-// host is a page of somebody else's that has the element on it. BENCH in it
+// hostPage is a page of somebody else's that has the element on it. BENCH in it
 // stands for the address of the site.
-type host struct {
+type hostPage struct {
 	policy string // its content security policy
 	page   string
 }
@@ -25,7 +25,7 @@ const fromBench = `<script src="BENCH/embed.js" defer></script>`
 
 // hosts are the pages by their names, each hostile in its own way. What they
 // hear of answers they write on themselves.
-var hosts = map[string]host{
+var hosts = map[string]hostPage{
 	"plain": {page: `<!doctype html><title>plain</title>` + harness + fromBench + fmt.Sprintf(copperBench, "")},
 	"strict": {
 		policy: "default-src 'none'; script-src 'nonce-n1'; frame-src BENCH; base-uri 'none'; require-trusted-types-for 'script'; trusted-types 'none'",
