@@ -5,7 +5,10 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
+
+	"saltbite/calc/field"
 
 	"github.com/evanw/esbuild/pkg/api"
 
@@ -14,17 +17,31 @@ import (
 
 // bundle is a script of the site, made of modules.
 type bundle struct {
-	entry  string // the module it starts from
-	out    string // its name in dist/
-	format api.Format
+	entry   string // the module it starts from
+	out     string // its name in dist/
+	format  api.Format
+	instead map[string]string // modules by those that take their place
 }
 
 // In this order: the others know the engine by its seal.
 var bundles = []bundle{
-	{"site/page/theme.js", "theme.js", api.FormatIIFE},     // runs before anything is painted, as no module does
-	{"site/engine/worker.js", "engine.js", api.FormatIIFE}, // a worker made from a Blob is no module
-	{"site/page/page.js", "page.js", api.FormatESModule},
-	{"site/saltbite.mjs", "saltbite.mjs", api.FormatESModule},
+	{entry: "site/page/theme.js", out: "theme.js", format: api.FormatIIFE},     // runs before anything is painted, as no module does
+	{entry: "site/engine/worker.js", out: "engine.js", format: api.FormatIIFE}, // a worker made from a Blob is no module
+	{entry: "site/page/page.js", out: "page.js", format: api.FormatESModule},
+	{entry: "site/saltbite.mjs", out: "saltbite.mjs", format: api.FormatESModule},
+	{entry: "site/embed/embed.js", out: "embed.js", format: api.FormatIIFE},
+}
+
+// vocabularyModule is what modules import to get the names of the fields.
+const vocabularyModule = "go:vocabulary"
+
+// vocabulary is the text of that module.
+func vocabulary() string {
+	var names []string
+	for _, f := range field.Fields {
+		names = append(names, strconv.Quote(f.Name))
+	}
+	return "export const fields = [" + strings.Join(names, ",") + "]\n"
 }
 
 // engines are the least that can run the page: the first with all that it uses.
@@ -75,7 +92,9 @@ func (b bundle) make(root string, made site) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	return b.makeWith(root, map[string]string{glueModule: wrapGlue(source), sealsModule: writeSeals(made)})
+	return b.makeWith(root, map[string]string{
+		glueModule: wrapGlue(source), sealsModule: writeSeals(made), vocabularyModule: vocabulary(),
+	})
 }
 
 // makeWith makes the bundle with modules that the build writes, by their names.
@@ -83,12 +102,13 @@ func (b bundle) makeWith(root string, written map[string]string) ([]byte, error)
 	return run(root, api.BuildOptions{
 		EntryPoints: []string{filepath.Join(root, b.entry)},
 		Format:      b.format,
-		Plugins:     []api.Plugin{providing(written)},
+		Plugins:     []api.Plugin{providing(written), exchanging(root, b.instead)},
 	})
 }
 
-// styleSheet joins the style's files in the order of their names.
-func styleSheet(root string) ([]byte, error) {
+// styleSheet joins the style's files in the order of their names, and after them
+// those that are added.
+func styleSheet(root string, added ...string) ([]byte, error) {
 	files, err := filepath.Glob(filepath.Join(root, "site", "style", "*.css"))
 	if err != nil {
 		return nil, err
@@ -99,10 +119,13 @@ func styleSheet(root string) ([]byte, error) {
 	slices.Sort(files)
 	var imports strings.Builder
 	for _, file := range files {
-		fmt.Fprintf(&imports, "@import './%s';\n", filepath.Base(file))
+		fmt.Fprintf(&imports, "@import './style/%s';\n", filepath.Base(file))
+	}
+	for _, file := range added {
+		fmt.Fprintf(&imports, "@import './%s';\n", file)
 	}
 	return run(root, api.BuildOptions{Stdin: &api.StdinOptions{
-		Contents: imports.String(), ResolveDir: filepath.Join(root, "site", "style"),
+		Contents: imports.String(), ResolveDir: filepath.Join(root, "site"),
 		Sourcefile: "style.css", Loader: api.LoaderCSS,
 	}})
 }
@@ -146,6 +169,19 @@ func providing(written map[string]string) api.Plugin {
 				}
 				return api.OnLoadResult{Contents: &text, Loader: api.LoaderJS}, nil
 			})
+	}}
+}
+
+// exchanging puts modules in the place of others, which are not bundled.
+func exchanging(root string, instead map[string]string) api.Plugin {
+	return api.Plugin{Name: "instead", Setup: func(build api.PluginBuild) {
+		build.OnResolve(api.OnResolveOptions{Filter: "^\\."}, func(args api.OnResolveArgs) (api.OnResolveResult, error) {
+			name, err := filepath.Rel(root, filepath.Join(args.ResolveDir, args.Path))
+			if other, there := instead[filepath.ToSlash(name)]; there {
+				return api.OnResolveResult{Path: filepath.Join(root, other)}, nil
+			}
+			return api.OnResolveResult{}, err
+		})
 	}}
 }
 

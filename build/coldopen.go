@@ -69,7 +69,7 @@ func bareSite(root string, made site) (site, error) {
 		return nil, err
 	}
 	least := site{"saltbite.wasm": program, "engine.js": made["engine.js"], "index.html": []byte(bareHTML)}
-	page := bundle{"build/bare/page.js", "page.js", api.FormatESModule}
+	page := bundle{entry: "build/bare/page.js", out: "page.js", format: api.FormatESModule}
 	if least[page.out], err = page.make(root, least); err != nil {
 		return nil, err
 	}

@@ -27,6 +27,7 @@ type page struct {
 
 // built is what the page says of the version that it belongs to.
 type built struct {
+	Use                  use
 	Version              string
 	Content              string // names what is in all files that a device keeps
 	Theme, Style, Script loaded
@@ -100,6 +101,18 @@ type choice struct {
 }
 
 type figure struct{ Name, Label, Range string }
+
+// use is how a page is used: the template leaves out what has no sense there.
+type use string
+
+const (
+	onSite  use = "site"  // with its files beside it
+	asFile  use = "file"  // all in one file, carried about
+	inFrame use = "frame" // all in one file, in a frame on somebody else's page
+)
+
+// Whole is whether it is the page itself and no part of another.
+func (p page) Whole() bool { return p.Use != inFrame }
 
 // pageHTML fills the page's template.
 func pageHTML(root string, as built) ([]byte, error) {

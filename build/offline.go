@@ -19,10 +19,10 @@ var offlineFiles = []string{"index.html", "theme.js", "style.css", "page.js", "e
 
 const manifestName = "manifest.webmanifest"
 
-var keeper = bundle{"site/offline/sw.js", "sw.js", api.FormatIIFE}
+var keeper = bundle{entry: "site/offline/sw.js", out: "sw.js", format: api.FormatIIFE}
 
 // gone is what a host publishes as sw.js to withdraw the keeping.
-var gone = bundle{"site/offline/gone.js", "gone.js", api.FormatIIFE}
+var gone = bundle{entry: "site/offline/gone.js", out: "gone.js", format: api.FormatIIFE}
 
 // keptModule is what the keeper imports to know the kept files by.
 const keptModule = "build:kept"

@@ -11,6 +11,7 @@ import (
 const (
 	programToBare = 1.50      // the program to a bare one, both under brotli at its best
 	pageScript    = 60 * 1000 // bytes of the page's script, minified, without wasm_exec.js
+	elementScript = 5 * 1000  // bytes of the script that runs on other people's pages, minified
 )
 
 // programSize is how large the shipped program is beside a bare one.
@@ -54,4 +55,12 @@ func checkScript(root string) (int, error) {
 		err = fmt.Errorf("the page's script has %d bytes; the limit is %d", len(script), pageScript)
 	}
 	return len(script), err
+}
+
+// checkElement holds the script of the element to its limit.
+func checkElement(script []byte) error {
+	if len(script) > elementScript {
+		return fmt.Errorf("embed.js has %d bytes; the limit is %d", len(script), elementScript)
+	}
+	return nil
 }

@@ -251,6 +251,7 @@ func (s *suite) sizes() {
 		_, err := checkScript(s.root)
 		return err
 	})
+	s.check("size of the element's script", func() error { return checkElement(s.made["embed.js"]) })
 }
 
 // reproducible builds a copy of the sources elsewhere and compares the bytes.
@@ -265,7 +266,7 @@ func (s *suite) reproducible() error {
 			return err
 		}
 	}
-	for _, name := range []string{"page", "engine", "offline", "style", "words", "saltbite.mjs", "package.json"} {
+	for _, name := range []string{"page", "embed", "engine", "offline", "style", "words", "saltbite.mjs", "package.json"} {
 		if err := copyTree(filepath.Join(dir, "site", name), filepath.Join(s.root, "site", name)); err != nil {
 			return err
 		}

@@ -164,6 +164,20 @@ func (s *Session) Wait(limit time.Duration, expression string, args ...any) erro
 	}
 }
 
+// Enter makes what follows happen in the frame that the body of a function
+// returns; Leave makes it happen in the whole page again.
+func (s *Session) Enter(script string, args ...any) error {
+	frame, err := s.Execute(script, args...)
+	if err != nil {
+		return err
+	}
+	return s.do(switchToFrame, params{"id": frame}, nil)
+}
+
+func (s *Session) Leave() error { return s.do(switchToFrame, params{"id": nil}, nil) }
+
+var switchToFrame = command{"WebDriver:SwitchToFrame", "POST", "/frame"}
+
 // Element is an element of the page.
 type Element struct {
 	s  *Session

@@ -85,7 +85,9 @@ export function startAside(module, source) {
     timer = setTimeout(end, startLimit)
 
     /** @param {MessageEvent<import('./worker.js').Said>} event */
-    worker.onmessage = ({ data }) => {
+    worker.onmessage = ({ data: said }) => {
+      // Without a prototype: other people's pages may have added names to it.
+      const data = /** @type {typeof said} */ (Object.assign(Object.create(null), said))
       if ('ended' in data) return end()
       if ('reply' in data) {
         waiting.get(data.id)?.resolve(data.reply)

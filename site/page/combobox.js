@@ -20,6 +20,7 @@ export function combobox(input, suggest, taken) {
   let asked = 0
 
   async function open() {
+    if (input.readOnly) return
     const ask = ++asked
     const found = await suggest(input.value.trim())
     if (ask !== asked || document.activeElement !== input) return

@@ -83,13 +83,14 @@ async function ask() {
   asking = true
   while (changed) {
     changed = false
-    reply = await bench.answer(sheet.fields())
+    const asked = sheet.fields()
+    reply = await bench.answer(asked)
     showRows(sheet, reply)
     showPane(sheet, reply)
     showSafety(reply)
     setMetal(reply.rows.metal?.[0])
     showPrinted(reply.rows.metal?.[0])
-    for (const hear of hearing) hear(reply)
+    for (const hear of hearing) hear(reply, asked)
   }
   asking = false
 }
@@ -115,7 +116,7 @@ function undoably(work, replaces = false) {
  * @property {Sheet} sheet
  * @property {() => Bench | undefined} bench there once the program is ready
  * @property {() => Reply | undefined} reply the newest
- * @property {(hear: (reply: Reply) => void) => void} onReply after each reply is shown
+ * @property {(hear: Hear) => void} onReply after each reply is shown
  * @property {() => void} changed to be called after the sheet's fields were written
  * @property {() => boolean} keep keeps the sheet now; false if it can't be kept over a reload
  * @property {(work: () => void) => void} undoably does what replaces the job, so that Undo takes it back
@@ -123,11 +124,17 @@ function undoably(work, replaces = false) {
  * @property {() => import('./sheet.js').Kept} exampleJob
  */
 
-/** @type {((reply: Reply) => void)[]} */
+/**
+ * @callback Hear
+ * @param {Reply} reply
+ * @param {Record<string, string>} asked the fields that it answers
+ */
+
+/** @type {Hear[]} */
 const hearing = []
 
 /** @type {Desk} */
-const desk = {
+export const desk = {
   sheet,
   bench: () => bench,
   reply: () => reply,

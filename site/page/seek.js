@@ -6,7 +6,7 @@
  */
 
 /** What is blank while a row is sought. @type {Record<string, string[]>} */
-const aside = {
+export const aside = {
   depth: ['depth'],
   time: ['time'],
   current: ['current', 'density'],

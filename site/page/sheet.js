@@ -46,6 +46,8 @@ export class Sheet {
     this.sought = /** @type {HTMLInputElement} */ (document.getElementById('find'))
     /** @type {Origin | undefined} */
     this.of = undefined
+    /** Fields that nothing here changes. @type {Set<string>} */
+    this.locked = new Set()
   }
 
   /**
@@ -149,7 +151,7 @@ export class Sheet {
    */
   write(name, text) {
     const row = this.rows.get(name)
-    if (row) row.input.value = text
+    if (row && !this.locked.has(name)) row.input.value = text
   }
 
   /**
@@ -160,7 +162,7 @@ export class Sheet {
    */
   fill(name, text) {
     const row = this.rows.get(name)
-    if (!row || !this.blank(name)) return
+    if (!row || !this.blank(name) || this.locked.has(name)) return
     row.input.value = text
     if (row.unit) row.unit.selectedIndex = 0
   }
@@ -187,9 +189,10 @@ export class Sheet {
    */
   restore({ typed, units, of }) {
     this.of = of
-    this.switch.value = typed.units === 'us' ? 'us' : 'metric'
-    this.sought.value = typed.find ?? ''
+    if (!this.locked.has('units')) this.switch.value = typed.units === 'us' ? 'us' : 'metric'
+    if (!this.locked.has('find')) this.sought.value = typed.find ?? ''
     for (const { name, input, unit } of this.rows.values()) {
+      if (this.locked.has(name)) continue
       input.value = typed[name] ?? ''
       if (!unit) continue
       const known = units[name] === '' || unitsOf(unit).includes(units[name])

@@ -88,8 +88,11 @@ func (p *page) fresh() {
 func (p *page) load(path string) {
 	p.Helper()
 	p.loadOnly(path)
-	p.until(`!document.querySelector('.waiting') && document.getElementById('sentence').textContent !== ''`)
+	p.until(loaded)
 }
+
+// loaded holds once the program has answered.
+const loaded = `!document.querySelector('.waiting') && document.getElementById('sentence').textContent !== ''`
 
 func (p *page) loadOnly(path string) {
 	p.Helper()

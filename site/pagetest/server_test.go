@@ -80,13 +80,13 @@ func (s *server) send(w http.ResponseWriter, kind, body string) {
 
 func (s *server) file(w http.ResponseWriter, r *http.Request, name string) {
 	name, octet := strings.CutPrefix(name, "octet/")
-	if name == "" {
-		name = "index.html"
+	if name == "" || strings.HasSuffix(name, "/") {
+		name += "index.html"
 	}
 	if name == "sw.js" {
 		name = "gone.js"
 	}
-	body, err := os.ReadFile(filepath.Join(s.dist, filepath.Base(name)))
+	body, err := os.ReadFile(filepath.Join(s.dist, filepath.FromSlash(path.Clean("/"+name))))
 	if err != nil {
 		http.NotFound(w, r)
 		return

@@ -1,0 +1,189 @@
+package main
+
+import (
+	"bytes"
+	"compress/gzip"
+	"crypto/sha256"
+	"encoding/base64"
+	"errors"
+	"fmt"
+	"maps"
+	"path"
+	"regexp"
+	"slices"
+	"strings"
+
+	"github.com/evanw/esbuild/pkg/api"
+)
+
+// oneFile is a page that holds all that it needs: style, scripts, and the
+// program packed by gzip as base64.
+type oneFile struct {
+	use    use
+	out    string
+	script bundle   // takes the place of page.js
+	style  []string // added to the page's style
+}
+
+var oneFiles = []oneFile{
+	{use: asFile, out: "saltbite.html", script: bundle{
+		entry: "site/page/page.js", format: api.FormatESModule,
+		instead: map[string]string{
+			"site/engine/files.js": "site/embed/inlined.js",
+			"site/page/offline.js": "site/embed/without.js",
+		},
+	}},
+	{use: inFrame, out: "embed.html", style: []string{"embed/frame.css"}, script: bundle{
+		entry: "site/embed/frame.js", format: api.FormatESModule,
+		instead: map[string]string{
+			"site/engine/files.js": "site/embed/inlined.js",
+			"site/page/jobs.js":    "site/embed/without.js",
+			"site/page/offline.js": "site/embed/without.js",
+			"site/page/running.js": "site/embed/without.js",
+			"site/page/share.js":   "site/embed/without.js",
+		},
+	}},
+}
+
+// addOneFiles makes them of the files that the site has.
+func (s site) addOneFiles(root string, as built) error {
+	for _, file := range oneFiles {
+		as.Use = file.use
+		page, err := pageHTML(root, as)
+		if err != nil {
+			return err
+		}
+		files := maps.Clone(s)
+		if files["page.js"], err = file.script.make(root, s); err != nil {
+			return err
+		}
+		if files["style.css"], err = styleSheet(root, file.style...); err != nil {
+			return err
+		}
+		if s[file.out], err = files.inlined(page); err != nil {
+			return fmt.Errorf("%s: %w", file.out, err)
+		}
+	}
+	return nil
+}
+
+// inliner puts the files of a site into a page, and keeps the hashes of what
+// the page's policy must allow.
+type inliner struct {
+	site            site
+	scripts, styles []string
+	wrong           error
+}
+
+var (
+	policyTag = regexp.MustCompile(`(<meta http-equiv="Content-Security-Policy" content=")[^"]*"`)
+	linkTag   = regexp.MustCompile(`<link rel="([^"]*)" href="([^"]*)"[^>]*>\n`)
+	scriptTag = regexp.MustCompile(`<script\b([^>]*?) src="([^"]*)"[^>]*></script>`)
+	elsewhere = regexp.MustCompile(`<link\b[^>]*>|<[^>]*\ssrc=[^>]*>`) // what is left of them
+)
+
+// inlined is a page with the files that it names put into it, the engine's
+// files after all else, and a policy that allows just these.
+func (s site) inlined(page []byte) ([]byte, error) {
+	in := inliner{site: s}
+	text := linkTag.ReplaceAllStringFunc(string(page), in.link)
+	text = scriptTag.ReplaceAllStringFunc(text, in.script)
+	for _, left := range elsewhere.FindAllString(text, -1) {
+		if !strings.Contains(left, `="data:`) {
+			in.fail(fmt.Errorf("%s is no part of the file", left))
+		}
+	}
+	policy := policyOfOneFile(policyOf(page), in.scripts, in.styles)
+	text = policyTag.ReplaceAllLiteralString(text, `<meta http-equiv="Content-Security-Policy" content="`+policy+`"`)
+	program := base64.StdEncoding.EncodeToString(gzipped(s["saltbite.wasm"]))
+	text = strings.Replace(text, "</body>", dataBlock("engine.js", in.text("engine.js", "script"))+
+		dataBlock("saltbite.wasm", program)+"</body>", 1)
+	return []byte(text), in.wrong
+}
+
+func (in *inliner) fail(err error) { in.wrong = errors.Join(in.wrong, err) }
+
+// link is what stands in the place of a link: a style sheet's text, an icon as
+// data, or nothing where the link has no sense in a single file.
+func (in *inliner) link(tag string) string {
+	parts := linkTag.FindStringSubmatch(tag)
+	rel, name := parts[1], parts[2]
+	switch {
+	case strings.HasPrefix(name, "data:"):
+		return tag
+	case rel == "stylesheet":
+		style := in.text(name, "style")
+		in.styles = append(in.styles, hashSource(style))
+		return "<style>" + style + "</style>\n"
+	case rel == "icon" && path.Ext(name) == ".svg":
+		icon := base64.StdEncoding.EncodeToString(in.site[name])
+		return `<link rel="icon" href="data:image/svg+xml;base64,` + icon + "\">\n"
+	}
+	return ""
+}
+
+func (in *inliner) script(tag string) string {
+	parts := scriptTag.FindStringSubmatch(tag)
+	script := in.text(parts[2], "script")
+	in.scripts = append(in.scripts, hashSource(script))
+	return "<script" + parts[1] + ">" + script + "</script>"
+}
+
+// text is a file as an element of its own holds it: as it is, since neither a
+// style nor a script knows of escapes.
+func (in *inliner) text(name, element string) string {
+	name, _, _ = strings.Cut(name, "?")
+	body, found := in.site[name]
+	if !found {
+		in.fail(fmt.Errorf("there is no %s", name))
+	}
+	text := string(body)
+	for _, end := range []string{"</" + element, "<!--"} {
+		if strings.Contains(strings.ToLower(text), end) {
+			in.fail(fmt.Errorf("%s holds %s and can't stand in a page", name, end))
+		}
+	}
+	return text
+}
+
+// dataBlock is a text that a page holds and nothing runs.
+func dataBlock(id, text string) string {
+	return `<script type="text/plain" id="` + id + `">` + text + "</script>\n"
+}
+
+// hashSource names a script or a style in a policy.
+func hashSource(text string) string {
+	sum := sha256.Sum256([]byte(text))
+	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
+}
+
+// policyOfOneFile is a page's policy where the page is one file: what it allowed
+// of its own site is allowed by hash, or no more.
+func policyOfOneFile(policy string, scripts, styles []string) string {
+	hashes := map[string][]string{"script-src": scripts, "style-src": styles}
+	var directives []string
+	for directive := range strings.SplitSeq(policy, ";") {
+		words := strings.Fields(directive)
+		if len(words) == 0 {
+			continue
+		}
+		name, sources := words[0], words[1:]
+		if own := slices.Index(sources, "'self'"); own >= 0 {
+			sources = slices.Concat(hashes[name], slices.Delete(sources, own, own+1))
+			if len(sources) == 0 {
+				continue // the default is none
+			}
+		}
+		directives = append(directives, strings.Join(append([]string{name}, sources...), " "))
+	}
+	return strings.Join(directives, "; ")
+}
+
+// gzipped packs bytes, the same ones the same way: no time is noted.
+func gzipped(body []byte) []byte {
+	var packed bytes.Buffer
+	w, _ := gzip.NewWriterLevel(&packed, gzip.BestCompression) // a level that there is
+	w.Write(body)                                              // a bytes.Buffer takes all
+	w.Close()
+	return packed.Bytes()
+}
