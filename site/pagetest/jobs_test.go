@@ -278,6 +278,16 @@ func (p *page) takes(text string) {
 	p.ask(`document.getElementById('jobs-carry').open = true; document.getElementById('jobs-taken').textContent = ''; document.getElementById('jobs-paste').value = arguments[0]; document.getElementById('jobs-take').click()`, text)
 }
 
+// takesFile takes in a file that is chosen.
+func (p *page) takesFile(text string) {
+	p.Helper()
+	p.ask(`document.getElementById('jobs-taken').textContent = ''
+		const file = document.getElementById('jobs-file'), chosen = new DataTransfer()
+		chosen.items.add(new File([arguments[0]], 'jobs.txt', { type: 'text/plain' }))
+		file.files = chosen.files
+		file.dispatchEvent(new Event('change', { bubbles: true }))`, text)
+}
+
 func damagedFile(t *testing.T, p *page) {
 	p.noJobs()
 	p.server.requests()
@@ -317,13 +327,13 @@ func hostileTexts(t *testing.T, p *page) {
 		{"[__proto__]\n__proto__=1\nconstructor=1\n", "No job was taken in."},
 		{"", "No job was taken in."},
 	} {
-		p.takes(c.text)
+		p.takesFile(c.text)
 		p.says("jobs-taken", c.said)
 		if n := p.ask(`return document.getElementById('jobs-faults').children.length`).(float64); n > 21 {
 			t.Errorf("%v faults are listed", n)
 		}
 	}
-	p.takes(strings.Repeat("[<b>many</b>]\nmetal=copper\n", 1_100))
+	p.takesFile(strings.Repeat("[<b>many</b>]\nmetal=copper\n", 1_100))
 	p.until(`document.getElementById('jobs-faults').textContent.includes('Line 2001 and what follows')`)
 	p.says("jobs-taken", "1 job was taken in. 999 jobs were here already.")
 	p.listed("<b>many</b>")

@@ -129,8 +129,10 @@ var scripts = map[string]string{
 		}
 		HTMLAnchorElement.prototype.click = function () { document.documentElement.dataset.filed = this.download } }`,
 	"overhearing": `{ const Own = Worker
-		window.Worker = class extends Own { constructor(url) { super(url); this.addEventListener('message', ({ data }) => {
-			if (data.reply) document.documentElement.dataset.reply = data.reply }) } } }`,
+		window.Worker = class extends Own {
+			constructor(url) { super(url); this.addEventListener('message', ({ data }) => {
+				if (data.reply && data.id === this.asked) document.documentElement.dataset.reply = data.reply }) }
+			postMessage(data) { if (data.call === 'answer') this.asked = data.id; super.postMessage(data) } } }`,
 	"noworker": `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
 	"nowasm":   `delete window.WebAssembly`,
 	"early": `new MutationObserver((_, watch) => { if (document.body) { watch.disconnect()
