@@ -385,7 +385,7 @@ func endsAndBeginsAgain(t *testing.T, p *page) {
 	p.click("#run-done")
 	p.click("#run-on")
 	p.until(`document.getElementById('start').value === '22:30'`)
-	p.click("#clear") // takes back what was written over the start
+	p.click("#undo") // takes back what was written over the start
 	p.until(`document.getElementById('start').value === '21:30'`)
 }
 
