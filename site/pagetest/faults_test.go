@@ -153,7 +153,7 @@ func siteDataCleared(t *testing.T, s *engine.Session, a version) {
 	v := withJob(t, s, a)
 	clear := func(script string) {
 		t.Helper()
-		v.ask(`return (async () => { localStorage.clear(); for (const name of await caches.keys()) await caches.delete(name); ` + script + ` })().then(() => true)`)
+		v.ask(`return (async () => { localStorage.clear(); sessionStorage.clear(); for (const name of await caches.keys()) await caches.delete(name); ` + script + ` })().then(() => true)`)
 	}
 	for _, how := range []string{"", `await (await navigator.serviceWorker.getRegistration()).unregister()`} {
 		clear(how)

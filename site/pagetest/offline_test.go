@@ -429,7 +429,7 @@ func cantKeepTyped(t *testing.T, s *engine.Session, a version) {
 		t.Fatal(err)
 	}
 	v.offered()
-	v.ask(`Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }`)
+	v.ask(`Storage.prototype.setItem = Storage.prototype.getItem = () => { throw new DOMException('full', 'QuotaExceededError') }`)
 	v.fill(copperJob)
 	v.answers(copperTime)
 	v.ask(`document.querySelector('#kept button').click()`)
