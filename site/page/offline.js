@@ -9,7 +9,7 @@ import { put } from './element.js'
  * @typedef {import('../offline/sw.js').Said} Said
  */
 
-const place = /** @type {HTMLElement} */ (document.getElementById('kept'))
+const place = /** @type {HTMLElement} */ (document.getElementById('on-device'))
 const state = /** @type {HTMLElement} */ (document.getElementById('state'))
 const [word, offer] = place.querySelectorAll('p')
 const button = /** @type {HTMLElement} */ (place.querySelector('button'))

@@ -70,7 +70,7 @@ func damagedOnTheWay(t *testing.T, s *engine.Session, a version) {
 			p.again()
 			p.isWhole(a)
 			p.kept()
-			if offers := p.ask(`return document.querySelector('#kept button').checkVisibility()`); offers != false {
+			if offers := p.ask(`return document.querySelector('#on-device button').checkVisibility()`); offers != false {
 				t.Error("a version that is not whole is offered")
 			}
 			// What the page asked for when it was loaded anew must not find the next fault.
@@ -153,7 +153,7 @@ func siteDataCleared(t *testing.T, s *engine.Session, a version) {
 	v := withJob(t, s, a)
 	clear := func(script string) {
 		t.Helper()
-		v.ask(`return (async () => { localStorage.clear(); for (const name of await caches.keys()) await caches.delete(name); ` + script + ` })().then(() => true)`)
+		v.ask(`return (async () => { localStorage.clear(); sessionStorage.clear(); for (const name of await caches.keys()) await caches.delete(name); ` + script + ` })().then(() => true)`)
 	}
 	for _, how := range []string{"", `await (await navigator.serviceWorker.getRegistration()).unregister()`} {
 		clear(how)
@@ -245,7 +245,7 @@ func rolledBack(t *testing.T, s *engine.Session, a version) {
 		t.Fatal(err)
 	}
 	v.settled()
-	v.until(`!document.querySelector('#kept button').checkVisibility()`)
+	v.until(`!document.querySelector('#on-device button').checkVisibility()`)
 	v.isWhole(a, b)
 	v.works()
 	v.rests()

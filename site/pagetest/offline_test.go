@@ -56,7 +56,7 @@ func (v *visit) answersAnything() {
 }
 
 // foot is what the page says of being kept, and of a new version.
-const foot = `document.getElementById('kept').textContent`
+const foot = `document.getElementById('on-device').textContent`
 
 func (v *visit) ready() {
 	v.Helper()
@@ -66,13 +66,13 @@ func (v *visit) ready() {
 // offered waits until a new version is offered.
 func (v *visit) offered() {
 	v.Helper()
-	v.until(`document.querySelector('#kept button').checkVisibility() && ` + foot + `.includes('new version')`)
+	v.until(`document.querySelector('#on-device button').checkVisibility() && ` + foot + `.includes('new version')`)
 }
 
 // useNew takes the new version over.
 func (v *visit) useNew() {
 	v.Helper()
-	v.ask(`window.old = true; document.querySelector('#kept button').click()`)
+	v.ask(`window.old = true; document.querySelector('#on-device button').click()`)
 	v.loadsAnew()
 }
 
@@ -115,7 +115,7 @@ const looking = `return (async () => {
 	}
 	return {
 		busy: Boolean(registration?.installing),
-		content: document.getElementById('kept').dataset.content,
+		content: document.getElementById('on-device').dataset.content,
 		style: getComputedStyle(document.documentElement).getPropertyValue('--made').trim(),
 		script: document.documentElement.dataset.made ?? '',
 		tags: performance.getEntriesByType('resource').map(({ name }) => new URL(name).searchParams.get('v')).filter(Boolean),
@@ -429,10 +429,10 @@ func cantKeepTyped(t *testing.T, s *engine.Session, a version) {
 		t.Fatal(err)
 	}
 	v.offered()
-	v.ask(`Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }`)
+	v.ask(`Storage.prototype.setItem = Storage.prototype.getItem = () => { throw new DOMException('full', 'QuotaExceededError') }`)
 	v.fill(copperJob)
 	v.answers(copperTime)
-	v.ask(`document.querySelector('#kept button').click()`)
+	v.ask(`document.querySelector('#on-device button').click()`)
 	v.until(foot + `.includes('can’t keep what is typed')`)
 	v.rests()
 	v.isWhole(a, b)
