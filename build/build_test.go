@@ -85,12 +85,15 @@ func TestPolicyIsThePagesOwn(t *testing.T) {
 
 func TestServedTypesAreTheServersOwn(t *testing.T) {
 	s := &shop{site: site{"index.html": []byte(`<meta http-equiv="Content-Security-Policy" content="default-src 'none'">`),
-		"saltbite.mjs": []byte("x"), "saltbite.wasm": []byte("y"), "style.css": []byte("z")}}
+		"saltbite.mjs": []byte("x"), "saltbite.wasm": []byte("y"), "style.css": []byte("z"), "embed/index.html": []byte(`<meta http-equiv="Content-Security-Policy" content="default-src 'self'">`)}}
 	for path, want := range map[string]string{
 		"/":                       "text/html; charset=utf-8",
 		"/saltbite.mjs":           "text/javascript; charset=utf-8",
 		"/saltbite.wasm":          "application/wasm",
 		"/a/../style.css":         "text/css; charset=utf-8",
+		"/embed/":                 "text/html; charset=utf-8",
+		"/embed/index.html":       "text/html; charset=utf-8",
+		"/embed":                  "404",
 		"/nothing.js":             "404",
 		"/../../../../etc/passwd": "404",
 	} {
@@ -99,7 +102,7 @@ func TestServedTypesAreTheServersOwn(t *testing.T) {
 		got := answer.Header().Get("Content-Type")
 		if answer.Code != http.StatusOK {
 			got = strconv.Itoa(answer.Code)
-		} else if policy := answer.Header().Get("Content-Security-Policy"); policy != "default-src 'none'" {
+		} else if policy := answer.Header().Get("Content-Security-Policy"); (policy == "default-src 'self'") != strings.HasPrefix(path, "/embed/") {
 			t.Errorf("%s is served under the policy %q", path, policy)
 		}
 		if got != want {
@@ -154,10 +157,11 @@ func TestChangedSourcesAreNoticed(t *testing.T) {
 
 func TestSiteOnDiskIsJustTheSite(t *testing.T) {
 	dir := t.TempDir()
-	if err := os.WriteFile(filepath.Join(dir, "old.js"), nil, 0o644); err != nil {
+	old := site{"old.js": nil, "old/folder/in.js": nil, "embed": []byte("was a file"), "page.js/old": []byte("was a folder")}
+	if err := old.writeTo(dir); err != nil {
 		t.Fatal(err)
 	}
-	made := site{"index.html": []byte("page"), "page.js": []byte("script")}
+	made := site{"index.html": []byte("page"), "page.js": []byte("script"), "embed/index.html": []byte("page")}
 	for range 2 {
 		if err := made.writeTo(dir); err != nil {
 			t.Fatal(err)
@@ -166,6 +170,9 @@ func TestSiteOnDiskIsJustTheSite(t *testing.T) {
 	read, err := readSite(dir)
 	if err != nil || fmt.Sprint(read) != fmt.Sprint(made) {
 		t.Errorf("on disk is %v, %v", read.names(), err)
+	}
+	if _, err := os.Stat(filepath.Join(dir, "old")); err == nil {
+		t.Error("an empty folder is left")
 	}
 }
 

@@ -2,8 +2,10 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"html/template"
+	"io/fs"
 	"maps"
 	"net/url"
 	"os"
@@ -11,7 +13,8 @@ import (
 	"slices"
 )
 
-// site is the finished site: the bytes of each file by its name in dist/.
+// site is the finished site: the bytes of each file by its name in dist/, which
+// says the folder too, as "embed/index.html".
 type site map[string][]byte
 
 // pack makes the whole site in memory. The same sources give the same bytes in
@@ -73,31 +76,54 @@ func (s site) names() []string {
 // touched, and one that has is replaced whole, so that whoever reads it
 // meanwhile reads the old or the new.
 func (s site) writeTo(dir string) error {
-	if err := os.MkdirAll(dir, 0o755); err != nil {
+	present, err := readSite(dir)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
 	}
-	present, err := os.ReadDir(dir)
-	if err != nil {
-		return err
-	}
-	for _, entry := range present {
-		if _, wanted := s[entry.Name()]; !wanted {
-			if err := os.RemoveAll(filepath.Join(dir, entry.Name())); err != nil {
+	for name := range present {
+		if _, wanted := s[name]; !wanted {
+			if err := os.Remove(filepath.Join(dir, filepath.FromSlash(name))); err != nil {
 				return err
 			}
 		}
 	}
+	if err := removeEmptyFolders(dir); err != nil {
+		return err
+	}
 	for name, body := range s {
-		if err := replace(filepath.Join(dir, name), body); err != nil {
+		if err := replace(filepath.Join(dir, filepath.FromSlash(name)), body); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
+// removeEmptyFolders removes the folders in dir that hold nothing, from the
+// innermost outwards.
+func removeEmptyFolders(dir string) error {
+	entries, err := os.ReadDir(dir)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	for _, entry := range entries {
+		if !entry.IsDir() {
+			continue
+		}
+		folder := filepath.Join(dir, entry.Name())
+		err = errors.Join(err, removeEmptyFolders(folder))
+		if left, _ := os.ReadDir(folder); len(left) == 0 {
+			err = errors.Join(err, os.Remove(folder))
+		}
+	}
+	return err
+}
+
 func replace(path string, body []byte) error {
 	if old, err := os.ReadFile(path); err == nil && bytes.Equal(old, body) {
 		return nil
+	}
+	if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+		return err
 	}
 	if err := os.WriteFile(path+".new", body, 0o644); err != nil {
 		return fmt.Errorf("write %s: %w", filepath.Base(path), err)

@@ -81,10 +81,7 @@ func (s *shop) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	s.mu.RLock()
 	made := s.site
 	s.mu.RUnlock()
-	name := strings.TrimPrefix(path.Clean(r.URL.Path), "/")
-	if name == "" {
-		name = "index.html"
-	}
+	name := fileAt(r.URL.Path)
 	body, found := made[name]
 	if !found {
 		http.NotFound(w, r)
@@ -94,10 +91,24 @@ func (s *shop) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	header.Set("Content-Type", types[path.Ext(name)])
 	header.Set("Cache-Control", "no-cache")
 	header.Set("X-Content-Type-Options", "nosniff")
-	if policy := policyOf(made["index.html"]); policy != "" {
+	page := made["index.html"]
+	if path.Ext(name) == ".html" {
+		page = body
+	}
+	if policy := policyOf(page); policy != "" {
 		header.Set("Content-Security-Policy", policy)
 	}
 	http.ServeContent(w, r, "", time.Time{}, strings.NewReader(string(body)))
+}
+
+// fileAt is the name of the file at an address: that of a folder, which ends in
+// a slash, is its index.html.
+func fileAt(address string) string {
+	name := strings.TrimPrefix(path.Clean(address), "/")
+	if name == "" || strings.HasSuffix(address, "/") {
+		return path.Join(name, "index.html")
+	}
+	return name
 }
 
 // policyOf is the content security policy that the page itself states.
@@ -145,18 +156,20 @@ func packAnew(root string) (site, error) {
 	return readSite(filepath.Join(root, "dist"))
 }
 
+// readSite reads the files of dir and of its folders.
 func readSite(dir string) (site, error) {
-	entries, err := os.ReadDir(dir)
-	if err != nil {
-		return nil, err
-	}
 	made := site{}
-	for _, entry := range entries {
-		if made[entry.Name()], err = os.ReadFile(filepath.Join(dir, entry.Name())); err != nil {
-			return nil, err
+	err := filepath.WalkDir(dir, func(path string, entry fs.DirEntry, err error) error {
+		if err != nil || entry.IsDir() {
+			return err
 		}
-	}
-	return made, nil
+		name, err := filepath.Rel(dir, path)
+		if err == nil {
+			made[filepath.ToSlash(name)], err = os.ReadFile(path)
+		}
+		return err
+	})
+	return made, err
 }
 
 // sources is when each file that the site may be made of was last changed.
