@@ -46,7 +46,7 @@ func bench(root string, args []string) error {
 	if err != nil {
 		return err
 	}
-	made, err := pack(root)
+	made, err := publish(root)
 	if err != nil {
 		return err
 	}

@@ -1,11 +1,6 @@
 package main
 
-import (
-	"bytes"
-	"fmt"
-
-	"github.com/andybalholm/brotli"
-)
+import "fmt"
 
 // Limits of size. A visitor waits for these bytes, on a workshop's network.
 const (
@@ -27,15 +22,7 @@ func measureProgram(root string, shipped []byte) (programSize, error) {
 	if err != nil {
 		return programSize{}, err
 	}
-	return programSize{brotliSize(shipped), brotliSize(bare)}, nil
-}
-
-func brotliSize(body []byte) int {
-	var packed bytes.Buffer
-	w := brotli.NewWriterLevel(&packed, brotli.BestCompression)
-	w.Write(body) // a bytes.Buffer takes all
-	w.Close()
-	return packed.Len()
+	return programSize{len(brotliBest(shipped)), len(brotliBest(bare))}, nil
 }
 
 // checkProgram holds the program to its limit.
