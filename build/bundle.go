@@ -19,15 +19,22 @@ type bundle struct {
 	format api.Format
 }
 
+// oldest is the script for browsers that can't run the page: it is in the
+// language that they all read.
+const oldest = "old.js"
+
 // In this order: the others know the engine by its seal.
 var bundles = []bundle{
 	{"site/page/theme.js", "theme.js", api.FormatIIFE},     // runs before anything is painted, as no module does
 	{"site/engine/worker.js", "engine.js", api.FormatIIFE}, // a worker made from a Blob is no module
-	{"site/page/page.js", "page.js", api.FormatESModule},
+	{"site/page/page.js", "page.js", api.FormatIIFE},       // a module must come with its type, and some hosts send none
 	{"site/saltbite.mjs", "saltbite.mjs", api.FormatESModule},
+	{"site/page/old.js", oldest, api.FormatIIFE},
 }
 
 // engines are the least that can run the page: the first with all that it uses.
+// DecompressionStream came with these of Safari and Firefox, container queries
+// with Chrome 105 (MDN's browser-compat-data 8.1.9); this Chrome is of their year.
 var engines = []api.Engine{
 	{Name: api.EngineSafari, Version: "16.4"},
 	{Name: api.EngineFirefox, Version: "113"},
@@ -80,11 +87,15 @@ func (b bundle) make(root string, made site) ([]byte, error) {
 
 // makeWith makes the bundle with modules that the build writes, by their names.
 func (b bundle) makeWith(root string, written map[string]string) ([]byte, error) {
-	return run(root, api.BuildOptions{
+	options := api.BuildOptions{
 		EntryPoints: []string{filepath.Join(root, b.entry)},
 		Format:      b.format,
 		Plugins:     []api.Plugin{providing(written)},
-	})
+	}
+	if b.out == oldest {
+		options.Target = api.ES5
+	}
+	return run(root, options)
 }
 
 // styleSheet joins the style's files in the order of their names.
@@ -118,7 +129,9 @@ func run(root string, options api.BuildOptions) ([]byte, error) {
 	options.MinifyWhitespace = true
 	options.MinifyIdentifiers = true
 	options.MinifySyntax = true
-	options.Engines = engines
+	if options.Target == api.DefaultTarget {
+		options.Engines = engines
+	}
 	options.TsconfigRaw = modulesAreStrict
 	options.Charset = api.CharsetUTF8
 	options.LegalComments = api.LegalCommentsNone

@@ -27,6 +27,7 @@ import (
 //	/scripts     a page that opens saltbite.mjs, from ?from= or from here, and puts
 //	             every vector's reply into its text
 //	/octet/      the site from a host that has no type for .wasm
+//	/host/NAME/  the site from one of the hosts, in any folder there
 type server struct {
 	*httptest.Server
 	dist string
@@ -66,6 +67,8 @@ func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		s.send(w, ".js", asking)
 	case name == "vectors.json":
 		s.vectors(w)
+	case strings.HasPrefix(name, "host/"):
+		s.hosted(w, r, name)
 	case strings.HasPrefix(name, "with/"):
 		s.send(w, ".js", scripts[path.Base(name)])
 	default:
@@ -133,6 +136,7 @@ var scripts = map[string]string{
 			if (data.reply) document.documentElement.dataset.reply = data.reply }) } } }`,
 	"noworker": `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
 	"nowasm":   `delete window.WebAssembly`,
+	"old":      `delete window.DecompressionStream`,
 	"early": `new MutationObserver((_, watch) => { if (document.body) { watch.disconnect()
 		document.documentElement.dataset.early = document.documentElement.dataset.theme ?? '' } }).observe(document, { childList: true, subtree: true })`,
 	"endable": `{ const Own = Worker, workers = []
