@@ -65,6 +65,7 @@ func (s *suite) all() {
 		s.sizes()
 		s.check("two builds in two folders are the same", s.reproducible)
 		s.page()
+		s.judged()
 	}
 	s.fuzz()
 }
@@ -218,9 +219,29 @@ func (s *suite) types() {
 		return runIn(site, nil, filepath.Join("node_modules", ".bin", "tsc"), "--project", "tsconfig.json",
 			"--checkJs", "--strict", "--noEmit")
 	})
+	bin := filepath.Join("node_modules", ".bin")
+	s.check("tsc over the script for old browsers", func() error {
+		return runIn(site, nil, filepath.Join(bin, "tsc"), "--allowJs", "--checkJs", "--strict", "--noEmit",
+			"--target", "es5", "--lib", "es5,dom", filepath.Join("page", oldest))
+	})
 	if s.made != nil {
+		s.check("the script for old browsers is ECMAScript 5", func() error {
+			return runIn(site, nil, filepath.Join(bin, "acorn"), "--ecma5", "--silent", filepath.Join(s.dist(), oldest))
+		})
 		s.check("tsc over the types for scripts", s.declared)
 	}
+}
+
+// judged has Lighthouse look at the page.
+func (s *suite) judged() {
+	const name = "Lighthouse on the page"
+	for _, program := range []string{"npm", "chromium"} {
+		if _, err := exec.LookPath(program); err != nil {
+			s.tally.lack(name, "there is no "+program+" here")
+			return
+		}
+	}
+	s.check(name, s.lighthouse)
 }
 
 // declared checks the types that the site offers to scripts.
@@ -243,10 +264,7 @@ func installScripts(site string) error {
 }
 
 func (s *suite) sizes() {
-	s.check("size of the program", func() error {
-		_, err := checkProgram(s.root, s.made["saltbite.wasm"])
-		return err
-	})
+	s.check("size of the program and of all that the page loads", func() error { return checkProgram(s.root, s.made) })
 	s.check("size of the page's script", func() error {
 		_, err := checkScript(s.root)
 		return err
