@@ -43,8 +43,9 @@
 
   if (tooOld()) return stuck('old')
   if (noProgram()) return stuck('program')
-  // By then the page's script has run, unless it was not there or not whole.
+  // By then the page's script has run, unless it was not there or not whole, or
+  // may not be loaded, as from a folder.
   window.addEventListener('load', function () {
-    if (!document.documentElement.hasAttribute('data-begun')) stuck('lost')
+    if (!document.documentElement.hasAttribute('data-begun')) stuck(location.protocol === 'file:' ? 'folder' : 'lost')
   })
 })()

@@ -153,12 +153,12 @@ func silent(_ *server, _ http.ResponseWriter, r *http.Request, name string, body
 // TestHosts opens the page on each kind of host, in folders of any name, and
 // answers there.
 func TestHosts(t *testing.T) {
-	s := serve(t)
 	for _, name := range engine.Names {
 		t.Run(name, func(t *testing.T) {
 			session := engine.ForTest(t, name, engine.Options{})
 			for _, address := range []string{"settings/", "configured/", "school/", "school/a%20b%20c/", "school/100%25/%C3%A9%20%23/index.html", "no%20types/"} {
 				t.Run(address, func(t *testing.T) {
+					s := serve(t) // one for each: the page before may still be keeping its files
 					p := &page{t, session, s}
 					p.load("/host/" + address)
 					p.fill(copperJob)
