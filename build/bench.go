@@ -46,7 +46,7 @@ func bench(root string, args []string) error {
 	if err != nil {
 		return err
 	}
-	made, err := pack(root)
+	made, err := publish(root)
 	if err != nil {
 		return err
 	}
@@ -61,6 +61,7 @@ func bench(root string, args []string) error {
 		func() error { return m.inNode(root, dist) },
 		func() error { return m.page(made) },
 		func() error { return m.coldOpen(root, made) },
+		func() error { return m.performance(root, made) },
 		func() error { return fuzzAll(root, calls) },
 	} {
 		if err := measured(); err != nil {
@@ -74,12 +75,18 @@ func bench(root string, args []string) error {
 }
 
 func (m *measure) sizes(root string, made site) error {
-	size, err := measureProgram(root, made["saltbite.wasm"])
+	size, err := measureProgram(root, made)
+	if err != nil {
+		return err
+	}
+	page, err := measurePage(root, made)
 	if err != nil {
 		return err
 	}
 	fmt.Printf("the program has %d bytes, %v\n", len(made["saltbite.wasm"]), size)
 	m.hold("program under brotli, to a bare one's", size.ratio(), programToBare, "")
+	fmt.Printf("all that the page loads has %v\n", page)
+	m.hold("all that the page loads under brotli, to a bare page's", page.ratio(), pageToBare, "")
 	script, err := scriptWithoutGlue(root)
 	if err != nil {
 		return err

@@ -23,12 +23,17 @@ type bundle struct {
 	instead map[string]string // modules by those that take their place
 }
 
+// oldest is the script for browsers that can't run the page: it is in the
+// language that they all read.
+const oldest = "old.js"
+
 // In this order: the others know the engine by its seal.
 var bundles = []bundle{
 	{entry: "site/page/theme.js", out: "theme.js", format: api.FormatIIFE},     // runs before anything is painted, as no module does
 	{entry: "site/engine/worker.js", out: "engine.js", format: api.FormatIIFE}, // a worker made from a Blob is no module
-	{entry: "site/page/page.js", out: "page.js", format: api.FormatESModule},
+	{entry: "site/page/page.js", out: "page.js", format: api.FormatIIFE},       // a module must come with its type, and some hosts send none
 	{entry: "site/saltbite.mjs", out: "saltbite.mjs", format: api.FormatESModule},
+	{entry: "site/page/old.js", out: oldest, format: api.FormatIIFE},
 	{entry: "site/embed/embed.js", out: "embed.js", format: api.FormatIIFE},
 }
 
@@ -45,6 +50,8 @@ func vocabulary() string {
 }
 
 // engines are the least that can run the page: the first with all that it uses.
+// DecompressionStream came with these of Safari and Firefox, container queries
+// with Chrome 105 (MDN's browser-compat-data 8.1.9); this Chrome is of their year.
 var engines = []api.Engine{
 	{Name: api.EngineSafari, Version: "16.4"},
 	{Name: api.EngineFirefox, Version: "113"},
@@ -99,11 +106,15 @@ func (b bundle) make(root string, made site) ([]byte, error) {
 
 // makeWith makes the bundle with modules that the build writes, by their names.
 func (b bundle) makeWith(root string, written map[string]string) ([]byte, error) {
-	return run(root, api.BuildOptions{
+	options := api.BuildOptions{
 		EntryPoints: []string{filepath.Join(root, b.entry)},
 		Format:      b.format,
 		Plugins:     []api.Plugin{providing(written), exchanging(root, b.instead)},
-	})
+	}
+	if b.out == oldest {
+		options.Target = api.ES5
+	}
+	return run(root, options)
 }
 
 // styleSheet joins the style's files in the order of their names, and after them
@@ -141,7 +152,9 @@ func run(root string, options api.BuildOptions) ([]byte, error) {
 	options.MinifyWhitespace = true
 	options.MinifyIdentifiers = true
 	options.MinifySyntax = true
-	options.Engines = engines
+	if options.Target == api.DefaultTarget {
+		options.Engines = engines
+	}
 	options.TsconfigRaw = modulesAreStrict
 	options.Charset = api.CharsetUTF8
 	options.LegalComments = api.LegalCommentsNone

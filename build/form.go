@@ -31,6 +31,7 @@ type built struct {
 	Version              string
 	Content              string // names what is in all files that a device keeps
 	Theme, Style, Script loaded
+	Old                  loaded // for browsers that can't run the page
 	Icon                 template.URL
 }
 

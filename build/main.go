@@ -88,7 +88,7 @@ func write(root string, args []string) error {
 		return err
 	}
 	start := time.Now()
-	site, err := pack(root)
+	site, err := publish(root)
 	if err != nil {
 		return err
 	}

@@ -27,14 +27,14 @@ type oneFile struct {
 
 var oneFiles = []oneFile{
 	{use: asFile, out: "saltbite.html", script: bundle{
-		entry: "site/page/page.js", format: api.FormatESModule,
+		entry: "site/page/page.js", format: api.FormatIIFE,
 		instead: map[string]string{
 			"site/engine/files.js": "site/embed/inlined.js",
 			"site/page/offline.js": "site/embed/without.js",
 		},
 	}},
 	{use: inFrame, out: "embed.html", style: []string{"embed/frame.css"}, script: bundle{
-		entry: "site/embed/frame.js", format: api.FormatESModule,
+		entry: "site/embed/frame.js", format: api.FormatIIFE,
 		instead: map[string]string{
 			"site/engine/files.js": "site/embed/inlined.js",
 			"site/page/jobs.js":    "site/embed/without.js",
@@ -72,6 +72,7 @@ func (s site) addOneFiles(root string, as built) error {
 type inliner struct {
 	site            site
 	scripts, styles []string
+	late            strings.Builder // scripts that run once the page is there: a browser defers none that stands in it
 	wrong           error
 }
 
@@ -97,7 +98,7 @@ func (s site) inlined(page []byte) ([]byte, error) {
 	text = policyTag.ReplaceAllLiteralString(text, `<meta http-equiv="Content-Security-Policy" content="`+policy+`"`)
 	program := base64.StdEncoding.EncodeToString(gzipped(s["saltbite.wasm"]))
 	text = strings.Replace(text, "</body>", dataBlock("engine.js", in.text("engine.js", "script"))+
-		dataBlock("saltbite.wasm", program)+"</body>", 1)
+		dataBlock("saltbite.wasm", program)+in.late.String()+"</body>", 1)
 	return []byte(text), in.wrong
 }
 
@@ -126,6 +127,10 @@ func (in *inliner) script(tag string) string {
 	parts := scriptTag.FindStringSubmatch(tag)
 	script := in.text(parts[2], "script")
 	in.scripts = append(in.scripts, hashSource(script))
+	if strings.Contains(tag, " defer>") {
+		fmt.Fprintf(&in.late, "<script>%s</script>\n", script)
+		return ""
+	}
 	return "<script" + parts[1] + ">" + script + "</script>"
 }
 

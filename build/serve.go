@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"flag"
 	"fmt"
 	"html"
@@ -29,7 +30,7 @@ func serve(root string, args []string) error {
 		return err
 	}
 	before := sources(root)
-	made, err := pack(root)
+	made, err := publish(root)
 	if err != nil {
 		return err
 	}
@@ -71,6 +72,8 @@ var types = map[string]string{
 	".mjs":  "text/javascript; charset=utf-8",
 	".mts":  "text/plain; charset=utf-8",
 	".wasm": "application/wasm",
+	".json": "application/json",
+	".txt":  "text/plain; charset=utf-8",
 	".svg":  "image/svg+xml",
 	".png":  "image/png",
 
@@ -82,23 +85,29 @@ func (s *shop) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	made := s.site
 	s.mu.RUnlock()
 	name := fileAt(r.URL.Path)
-	body, found := made[name]
-	if !found {
+	if _, found := made[name]; !found {
 		http.NotFound(w, r)
 		return
 	}
 	header := w.Header()
+	for _, h := range made.headers() {
+		if h.isFor(name) {
+			header.Set(h.Name, h.Value)
+		}
+	}
 	header.Set("Content-Type", types[path.Ext(name)])
-	header.Set("Cache-Control", "no-cache")
-	header.Set("X-Content-Type-Options", "nosniff")
 	page := made["index.html"]
 	if path.Ext(name) == ".html" {
-		page = body
+		page = made[name]
 	}
 	if policy := policyOf(page); policy != "" {
 		header.Set("Content-Security-Policy", policy)
 	}
-	http.ServeContent(w, r, "", time.Time{}, strings.NewReader(string(body)))
+	body, coding := made.twinFor(name, r.Header.Get("Accept-Encoding"))
+	if coding != "" {
+		header.Set("Content-Encoding", coding)
+	}
+	http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(body))
 }
 
 // fileAt is the name of the file at an address: that of a folder, which ends in

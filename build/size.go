@@ -1,10 +1,8 @@
 package main
 
 import (
-	"bytes"
+	"errors"
 	"fmt"
-
-	"github.com/andybalholm/brotli"
 )
 
 // Limits of size. A visitor waits for these bytes, on a workshop's network.
@@ -12,40 +10,69 @@ const (
 	programToBare = 1.50      // the program to a bare one, both under brotli at its best
 	pageScript    = 60 * 1000 // bytes of the page's script, minified, without wasm_exec.js
 	elementScript = 5 * 1000  // bytes of the script that runs on other people's pages, minified
+	pageToBare    = 1.60      // all that the page loads to what a bare page loads, both under brotli at its best
 )
 
-// programSize is how large the shipped program is beside a bare one.
+// programSize is how large the shipped program, or its page, is beside a bare one.
 type programSize struct{ shipped, bare int } // bytes, brotli quality 11
 
 func (s programSize) ratio() float64 { return float64(s.shipped) / float64(s.bare) }
 
 func (s programSize) String() string {
-	return fmt.Sprintf("%d bytes under brotli, %.2f of a bare program's %d", s.shipped, s.ratio(), s.bare)
+	return fmt.Sprintf("%d bytes under brotli, %.2f of a bare one's %d", s.shipped, s.ratio(), s.bare)
 }
 
-func measureProgram(root string, shipped []byte) (programSize, error) {
+func measureProgram(root string, made site) (programSize, error) {
 	bare, err := buildProgram(root, "./build/bare", "dev")
 	if err != nil {
 		return programSize{}, err
 	}
-	return programSize{brotliSize(shipped), brotliSize(bare)}, nil
+	return programSize{brotliSize(made, "saltbite.wasm"), len(brotliBest(bare))}, nil
 }
 
-func brotliSize(body []byte) int {
-	var packed bytes.Buffer
-	w := brotli.NewWriterLevel(&packed, brotli.BestCompression)
-	w.Write(body) // a bytes.Buffer takes all
-	w.Close()
-	return packed.Len()
-}
-
-// checkProgram holds the program to its limit.
-func checkProgram(root string, shipped []byte) (programSize, error) {
-	size, err := measureProgram(root, shipped)
-	if err == nil && size.ratio() > programToBare {
-		err = fmt.Errorf("%v; the limit is %.2f", size, programToBare)
+// brotliSize is the size of files under brotli.
+func brotliSize(made site, names ...string) (sum int) {
+	for _, name := range names {
+		packed, found := made[name+".br"]
+		if !found {
+			packed = brotliBest(made[name])
+		}
+		sum += len(packed)
 	}
-	return size, err
+	return sum
+}
+
+// pageFiles are what the page loads before it answers. No picture is among them.
+var pageFiles = []string{"index.html", "theme.js", "style.css", oldest, "page.js", "engine.js", "saltbite.wasm"}
+
+// measurePage compares what the page loads with what a page of the bare program
+// loads, which asks it by way of the same border.
+func measurePage(root string, made site) (programSize, error) {
+	bare, err := bareSite(root, made)
+	if err != nil {
+		return programSize{}, err
+	}
+	return programSize{brotliSize(made, pageFiles...), brotliSize(bare, "index.html", "page.js", "engine.js", "saltbite.wasm")}, nil
+}
+
+// checkProgram holds the program and its page to their limits.
+func checkProgram(root string, made site) error {
+	size, err := measureProgram(root, made)
+	if err != nil {
+		return err
+	}
+	page, err := measurePage(root, made)
+	if err != nil {
+		return err
+	}
+	return errors.Join(size.within(programToBare, "the program"), page.within(pageToBare, "all that the page loads"))
+}
+
+func (s programSize) within(limit float64, what string) error {
+	if s.ratio() > limit {
+		return fmt.Errorf("%s has %v; the limit is %.2f", what, s, limit)
+	}
+	return nil
 }
 
 // checkScript holds the page's script to its limit.

@@ -63,8 +63,9 @@ func (s *suite) all() {
 	s.types()
 	if s.made != nil {
 		s.sizes()
-		s.check("two builds in two folders are the same", s.reproducible)
+		s.check("two builds in two folders, by two users, are the same bytes", s.reproducible)
 		s.page()
+		s.judged()
 	}
 	s.fuzz()
 }
@@ -218,9 +219,29 @@ func (s *suite) types() {
 		return runIn(site, nil, filepath.Join("node_modules", ".bin", "tsc"), "--project", "tsconfig.json",
 			"--checkJs", "--strict", "--noEmit")
 	})
+	bin := filepath.Join("node_modules", ".bin")
+	s.check("tsc over the script for old browsers", func() error {
+		return runIn(site, nil, filepath.Join(bin, "tsc"), "--allowJs", "--checkJs", "--strict", "--noEmit",
+			"--target", "es5", "--lib", "es5,dom", filepath.Join("page", oldest))
+	})
 	if s.made != nil {
+		s.check("the script for old browsers is ECMAScript 5", func() error {
+			return runIn(site, nil, filepath.Join(bin, "acorn"), "--ecma5", "--silent", filepath.Join(s.dist(), oldest))
+		})
 		s.check("tsc over the types for scripts", s.declared)
 	}
+}
+
+// judged has Lighthouse look at the page.
+func (s *suite) judged() {
+	const name = "Lighthouse on the page"
+	for _, program := range []string{"npm", "chromium"} {
+		if _, err := exec.LookPath(program); err != nil {
+			s.tally.lack(name, "there is no "+program+" here")
+			return
+		}
+	}
+	s.check(name, s.lighthouse)
 }
 
 // declared checks the types that the site offers to scripts.
@@ -243,62 +264,12 @@ func installScripts(site string) error {
 }
 
 func (s *suite) sizes() {
-	s.check("size of the program", func() error {
-		_, err := checkProgram(s.root, s.made["saltbite.wasm"])
-		return err
-	})
+	s.check("size of the program and of all that the page loads", func() error { return checkProgram(s.root, s.made) })
 	s.check("size of the page's script", func() error {
 		_, err := checkScript(s.root)
 		return err
 	})
 	s.check("size of the element's script", func() error { return checkElement(s.made["embed.js"]) })
-}
-
-// reproducible builds a copy of the sources elsewhere and compares the bytes.
-func (s *suite) reproducible() error {
-	dir, err := os.MkdirTemp("", "saltbite-again-")
-	if err != nil {
-		return err
-	}
-	defer os.RemoveAll(dir)
-	for _, name := range []string{"go.mod", "go.sum", "calc", "wasm", "testdata"} {
-		if err := copyTree(filepath.Join(dir, name), filepath.Join(s.root, name)); err != nil {
-			return err
-		}
-	}
-	for _, name := range []string{"page", "embed", "engine", "offline", "style", "words", "saltbite.mjs", "package.json"} {
-		if err := copyTree(filepath.Join(dir, "site", name), filepath.Join(s.root, "site", name)); err != nil {
-			return err
-		}
-	}
-	again, err := packAs(dir, versionOf(s.root))
-	if err != nil {
-		return err
-	}
-	for _, name := range s.made.names() {
-		if string(again[name]) != string(s.made[name]) {
-			return fmt.Errorf("dist/%s differs", name)
-		}
-	}
-	return nil
-}
-
-func copyTree(to, from string) error {
-	info, err := os.Stat(from)
-	if err != nil {
-		return err
-	}
-	if info.IsDir() {
-		return os.CopyFS(to, os.DirFS(from))
-	}
-	body, err := os.ReadFile(from)
-	if err != nil {
-		return err
-	}
-	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
-		return err
-	}
-	return os.WriteFile(to, body, 0o644)
 }
 
 // page runs the page's tests in the three browser engines.

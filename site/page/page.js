@@ -7,7 +7,7 @@ import { combobox } from './combobox.js'
 import { showFigures } from './figures.js'
 import { setUpHabits } from './habits.js'
 import { load, read, save } from './keep.js'
-import { sayPlainly, showPane } from './pane.js'
+import { sayPlainly, sayStuck, showPane } from './pane.js'
 import { showPrinted } from './printed.js'
 import { showRows } from './rows.js'
 import { showSafety } from './safety.js'
@@ -273,29 +273,41 @@ function beginsLike(name, typed) {
   return typed.toLowerCase().split(/\s+/).every((part) => words.some((word) => word.startsWith(part)))
 }
 
+/**
+ * Settles when the page has been painted, or can't be seen: a weak tablet would
+ * else be busy with the program before it shows the form.
+ */
+function painted() {
+  return new Promise((resolve) => {
+    if (document.hidden) resolve(undefined)
+    else requestAnimationFrame(() => setTimeout(resolve))
+  })
+}
+
 /** Puts back what was on the sheet when the page was left. */
 function putBack() {
   const kept = load()
   if (kept) sheet.restore(kept)
+  if (!sheet.empty) sayPlainly('')
   sheet.showGiven()
   unfold()
 }
 
 async function begin() {
+  await painted()
   try {
-    bench = await open(import.meta.url)
+    bench = await open(document.baseURI)
   } catch {
-    sayPlainly(typeof WebAssembly === 'object'
-      ? 'The calculator could not be loaded. Is the connection there? Then load this page again.'
-      : 'This browser has no WebAssembly, or it is switched off, and the calculator can’t run without it.')
+    sayStuck(location.protocol === 'file:' ? 'folder' : 'lost')
     return
   }
   changed = true
   void ask()
 }
 
-sayPlainly('') // the script runs, so what stands there for want of it goes
 putBack()
 setUpHabits(place)
 for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning, setUpOffline]) setUp(desk)
-void begin()
+document.documentElement.dataset.begun = ''
+// An engine that can't run the page has been told so, by old.js.
+if (!document.documentElement.dataset.why) void begin()

@@ -12,6 +12,9 @@ import { suggestion } from './rows.js'
  * @typedef {import('./sheet.js').Sheet} Sheet
  */
 
+/** What the page says while nothing is typed: it stands there from the start. */
+const first = at('sentence').textContent ?? ''
+
 /** How long the sheet rests before the sentence is spoken, in milliseconds. */
 const pause = 1000
 
@@ -33,12 +36,26 @@ export function showPane(sheet, reply) {
 }
 
 /**
- * Says something that is no answer: that the page can't work, and why.
+ * Says something that is no answer.
  *
  * @param {string} text
  */
 export function sayPlainly(text) {
   say(text, [])
+}
+
+/**
+ * Says that the calculator is not there, and opens the cautions, which hold
+ * without it.
+ *
+ * @param {'lost' | 'folder'} why
+ */
+export function sayStuck(why) {
+  const text = document.querySelector(`[data-stuck="${why}"]`)?.textContent ?? ''
+  sayPlainly(text)
+  renew(at('likely'), '')
+  put(at('spoken'), text)
+  document.querySelector('.safety')?.setAttribute('open', '')
 }
 
 /**
@@ -50,7 +67,7 @@ export function sayPlainly(text) {
 function instead(sheet, reply) {
   const { answers, errors, found } = reply
   if (sheet.empty) {
-    return 'Type a metal, a size and a depth, and read here how long to leave it and at what current.'
+    return first
   }
   if (stopsOf(reply).length > 0) return ''
   const wrong = labels(sheet, errors.filter(({ code }) => code !== 'missing'))

@@ -44,7 +44,6 @@ var checks = []check{
 	{"a worker that ends", workerThatEnds},
 	{"no worker", withoutWorker},
 	{"no storage", withoutStorage},
-	{"no WebAssembly", withoutWebAssembly},
 	{"no type for wasm", withoutType},
 	{"vectors", vectorsThroughItsAPI},
 	{"vectors from another origin", vectorsFromElsewhere},
@@ -527,15 +526,6 @@ func withoutStorage(t *testing.T, p *page) {
 	p.load("/?with=nostorage")
 	p.fill(copperJob)
 	p.answers(copperTime)
-}
-
-func withoutWebAssembly(t *testing.T, p *page) {
-	p.loadOnly("/?with=nowasm")
-	p.until(`document.getElementById('sentence').textContent.includes('WebAssembly')`)
-	time.Sleep(300 * time.Millisecond)
-	if said := p.sentence(); !strings.Contains(said, "WebAssembly") {
-		t.Errorf("without WebAssembly the page says %q", said)
-	}
 }
 
 func withoutType(t *testing.T, p *page) {

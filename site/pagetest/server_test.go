@@ -25,11 +25,13 @@ import (
 //	/            the page; ?with=a,b loads the scripts a and b before its own
 //	/frame       the page in a frame as wide as ?width= says
 //	/scripts     a page that opens saltbite.mjs, from ?from= or from here, and puts
-//	             every vector's reply into its text
+//	             every vector's reply into its text, or of ?most= of them
 //	/octet/      the site from a host that has no type for .wasm
+//	/host/NAME/  the site from one of the hosts, in any folder there
 type server struct {
 	*httptest.Server
-	dist string
+	dist   string
+	policy string // of the page that asks, if it has one
 
 	mu  sync.Mutex
 	log []string
@@ -61,11 +63,16 @@ func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 			`const f = document.getElementById('frame'), q = new URLSearchParams(location.search);`+
 			`f.width = q.get('width'); f.height = q.get('height'); f.style.border = 0</script>`)
 	case name == "scripts":
+		if s.policy != "" {
+			w.Header().Set("Content-Security-Policy", s.policy)
+		}
 		s.send(w, ".html", `<!doctype html><title>scripts</title><pre id="replies"></pre><script type="module" src="/asking.js"></script>`)
 	case name == "asking.js":
 		s.send(w, ".js", asking)
 	case name == "vectors.json":
 		s.vectors(w)
+	case strings.HasPrefix(name, "host/"):
+		s.hosted(w, r, name)
 	case strings.HasPrefix(name, "with/"):
 		s.send(w, ".js", scripts[path.Base(name)])
 	default:
@@ -135,6 +142,7 @@ var scripts = map[string]string{
 			postMessage(data) { if (data.call === 'answer') this.asked = data.id; super.postMessage(data) } } }`,
 	"noworker": `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
 	"nowasm":   `delete window.WebAssembly`,
+	"old":      `delete window.DecompressionStream`,
 	"early": `new MutationObserver((_, watch) => { if (document.body) { watch.disconnect()
 		document.documentElement.dataset.early = document.documentElement.dataset.theme ?? '' } }).observe(document, { childList: true, subtree: true })`,
 	"endable": `{ const Own = Worker, workers = []
@@ -146,11 +154,12 @@ var scripts = map[string]string{
 const asking = `
 const place = document.getElementById('replies')
 try {
-	const from = new URLSearchParams(location.search).get('from') ?? '/saltbite.mjs'
+	const query = new URLSearchParams(location.search)
+	const from = query.get('from') ?? '/saltbite.mjs'
 	const [{ open }, vectors] = await Promise.all([import(from), fetch('/vectors.json').then((reply) => reply.json())])
 	const bench = await open()
 	const replies = {}
-	for (const [name, fields] of Object.entries(vectors)) replies[name] = JSON.stringify(await bench.answer(fields))
+	for (const [name, fields] of Object.entries(vectors).slice(0, Number(query.get('most') ?? Infinity))) replies[name] = JSON.stringify(await bench.answer(fields))
 	place.textContent = JSON.stringify(replies)
 	bench.close()
 } catch (reason) {

@@ -1,0 +1,18 @@
+package field_test
+
+import (
+	"fmt"
+
+	"saltbite/calc/field"
+)
+
+func ExampleRead() {
+	set := field.Read("depth=0%2C2+mm&time=2+h+30&pieces=")
+	fmt.Printf("%.4f m, %.0f s\n", set.Value("depth").Q.Value, set.Value("time").Q.Value)
+	for _, e := range field.Read("depth=3+min").Errors() {
+		fmt.Println(e.Field, e.Code)
+	}
+	// Output:
+	// 0.0002 m, 9000 s
+	// depth unit
+}
