@@ -223,16 +223,16 @@ func TestEverySourceIsListedOnce(t *testing.T) {
 		t.Errorf("%d sources are listed, %d of them different, of %d", len(all.Sources), len(listed), len(words.Sources))
 	}
 	for i, a := range field.Answers {
-		if o := all.Origins[i]; o.Name != a.Name || o.Label == "" || o.Formula == "" || len(o.Sources) != len(words.Origins[a.Name].Uses) {
+		if o := all.Origins[i]; o.Name != a.Name || o.Label == "" || o.Formula == "" || len(o.Uses) != len(words.Origins[a.Name].Uses) {
 			t.Errorf("the origin of %s is %+v", a.Name, o)
 		}
 	}
 	if len(all.Cautions) != len(words.CautionOrigins) {
 		t.Errorf("%d cautions are listed of %d", len(all.Cautions), len(words.CautionOrigins))
 	}
-	for _, m := range all.Metals {
-		if m.Source == "" || m.Confidence == "" {
-			t.Errorf("metal %s has no source", m.ID)
+	for id, m := range all.Metals {
+		if m.Text == "" || m.Confidence == "" {
+			t.Errorf("metal %s has no source", id)
 		}
 	}
 }

@@ -22,7 +22,7 @@ type page struct {
 	built
 	Example string // a job in the one text form
 	Parts   []part
-	sourced
+	Sourced sourced
 }
 
 // built is what the page says of the version that it belongs to.
@@ -46,33 +46,36 @@ func load(body []byte) loaded {
 	return loaded{s.Tag(), template.HTMLAttr(`integrity="` + s.Integrity + `"`)}
 }
 
-// sourced is where each figure comes from, and what each caution rests on. A
-// row of Sources stands there once, in the order in which it is first named.
+// sourced is where each figure comes from, and what each caution rests on, as the
+// page's script reads it. A row of Sources stands there once, in the order in
+// which it is first named.
 type sourced struct {
-	Origins  []origin
-	Cautions []cautionOrigin
-	Sources  []sourceRow
-	Metals   []metalRow
+	Origins  []origin             `json:"origins"`
+	Cautions []cautionOrigin      `json:"cautions"`
+	Sources  []sourceRow          `json:"sources"`
+	Metals   map[string]sourceRow `json:"metals"` // where a row of the catalogue was read, by its id
 }
 
 type origin struct {
-	Name, Label, Formula, Assumes string
-	Sources                       []sourceRow
+	Name    string   `json:"name"`
+	Label   string   `json:"label"`
+	Formula string   `json:"formula"`
+	Assumes string   `json:"assumes"`
+	Uses    []string `json:"uses"` // keys of Sources
 }
 
 type cautionOrigin struct {
-	Code, Rests string
-	Sources     []sourceRow
+	Code  string   `json:"code"`
+	Rests string   `json:"rests"`
+	Uses  []string `json:"uses"`
 }
 
-// sourceRow is a source with its key, which is fit for an id.
 type sourceRow struct {
-	Key string
-	words.SourceRow
+	Key        string `json:"key"`
+	Title      string `json:"title"`
+	Text       string `json:"text"`
+	Confidence string `json:"confidence"`
 }
-
-// metalRow is where a row of the catalogue was read, and how sure that is.
-type metalRow struct{ ID, Name, Source, Confidence string }
 
 type part struct {
 	Name string
@@ -158,28 +161,28 @@ func parts() []part {
 // origins lists where the answers come from, in the order of the answers, the cautions by code.
 func origins() (all sourced) {
 	named := map[string]bool{}
-	rows := func(keys []string) (list []sourceRow) {
+	cite := func(keys []string) []string {
 		for _, key := range keys {
-			row := sourceRow{key, words.Sources[key]}
-			list = append(list, row)
 			if !named[key] {
 				named[key] = true
-				all.Sources = append(all.Sources, row)
+				row := words.Sources[key]
+				all.Sources = append(all.Sources, sourceRow{key, row.Title, row.Text, row.Confidence})
 			}
 		}
-		return list
+		return keys
 	}
 	for _, a := range field.Answers {
 		from := words.Origins[a.Name]
-		all.Origins = append(all.Origins, origin{a.Name, words.Answers[a.Name], from.Formula, from.Assumes, rows(from.Uses)})
+		all.Origins = append(all.Origins, origin{a.Name, words.Answers[a.Name], from.Formula, from.Assumes, cite(from.Uses)})
 	}
 	for _, code := range slices.Sorted(maps.Keys(words.CautionOrigins)) {
 		from := words.CautionOrigins[code]
-		all.Cautions = append(all.Cautions, cautionOrigin{code, from.Rests, rows(from.Uses)})
+		all.Cautions = append(all.Cautions, cautionOrigin{code, from.Rests, cite(from.Uses)})
 	}
+	all.Metals = map[string]sourceRow{}
 	for m := range metal.All() {
 		source, _ := metal.SourceOf(m.ID)
-		all.Metals = append(all.Metals, metalRow{m.ID, m.Name, source.Text, source.Confidence})
+		all.Metals[m.ID] = sourceRow{Text: source.Text, Confidence: source.Confidence}
 	}
 	return all
 }

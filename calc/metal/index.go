@@ -42,13 +42,17 @@ type index struct {
 
 var theIndex = sync.OnceValue(newIndex)
 
+// manyNames is about how many names and grades there are: a map that need not
+// grow is made sooner.
+const manyNames = 800
+
 func newIndex() *index {
 	x := &index{
-		names:   map[string][]call{},
-		joined:  map[string][]call{},
-		bags:    map[string][]call{},
-		grades:  map[string][]call{},
-		known:   map[string]bool{},
+		names:   make(map[string][]call, manyNames),
+		joined:  make(map[string][]call, manyNames),
+		bags:    make(map[string][]call, manyNames),
+		grades:  make(map[string][]call, manyNames),
+		known:   make(map[string]bool, manyNames),
 		fixed:   map[string]bool{},
 		wordsOf: map[*Metal]map[string]bool{},
 	}

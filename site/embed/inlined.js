@@ -9,7 +9,7 @@ export async function load() {
   const worker = taken('engine.js')
   const packed = new Blob([bytesOf(taken('saltbite.wasm'))])
   const program = new Response(packed.stream().pipeThrough(new DecompressionStream('gzip')))
-  return { module: await WebAssembly.compile(await program.arrayBuffer()), worker }
+  return { module: program.arrayBuffer().then((bytes) => WebAssembly.compile(bytes)), worker }
 }
 
 /** @param {string} id */

@@ -8,7 +8,7 @@ import { seals } from 'build:seals'
 
 /**
  * @typedef {object} Files
- * @property {WebAssembly.Module} module
+ * @property {Promise<WebAssembly.Module>} module
  * @property {string} [worker] The worker's script; absent where there is no worker.
  */
 
@@ -25,15 +25,21 @@ export async function load(base) {
   if (typeof WebAssembly !== 'object') throw new Error('there is no WebAssembly here')
   const node = nodeFiles()
   if (node && new URL(base).protocol === 'file:') {
-    return { module: await WebAssembly.compile(await node.promises.readFile(new URL('./saltbite.wasm', base))) }
+    return { module: node.promises.readFile(new URL('./saltbite.wasm', base)).then(compiled) }
   }
-  const [bytes, worker] = await Promise.all([
-    fetched('saltbite.wasm', base).then((reply) => reply.arrayBuffer()),
-    fetched('engine.js', base).then((reply) => reply.text()),
-  ])
-  // Not compiled while it streams in: that needs the server to say what it is,
-  // and some say octet-stream.
-  return { module: await WebAssembly.compile(bytes), worker }
+  const module = fetched('saltbite.wasm', base).then((reply) => reply.arrayBuffer()).then(compiled)
+  module.catch(() => {}) // whoever waits for it is told, if the worker's script is there
+  return { module, worker: await fetched('engine.js', base).then((reply) => reply.text()) }
+}
+
+/**
+ * Not compiled while it streams in: that needs the server to say what it is, and
+ * some say octet-stream.
+ *
+ * @param {BufferSource} bytes
+ */
+function compiled(bytes) {
+  return WebAssembly.compile(bytes)
 }
 
 /** @returns {NodeFiles | undefined} */

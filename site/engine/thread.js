@@ -32,11 +32,11 @@ export class NoWorker extends Error {}
 /**
  * The program on this thread.
  *
- * @param {WebAssembly.Module} module
+ * @param {Promise<WebAssembly.Module>} module
  * @returns {Promise<Engine>}
  */
 export async function startHere(module) {
-  const program = await start(module)
+  const program = await start(await module)
   return {
     version: program.version,
     call: async (call, text) => {
@@ -49,9 +49,9 @@ export async function startHere(module) {
 }
 
 /**
- * The program in a worker.
+ * The program in a worker, which is made ready while the program is still on its way.
  *
- * @param {WebAssembly.Module} module
+ * @param {Promise<WebAssembly.Module>} module
  * @param {string} source the worker's script
  * @returns {Promise<Engine>}
  */
@@ -82,8 +82,6 @@ export function startAside(module, source) {
       clearTimeout(timer)
       if (waiting.size > 0) timer = setTimeout(end, silenceLimit)
     }
-    timer = setTimeout(end, startLimit)
-
     /** @param {MessageEvent<import('./worker.js').Said>} event */
     worker.onmessage = ({ data: said }) => {
       // Without a prototype: other people's pages may have added names to it.
@@ -113,7 +111,10 @@ export function startAside(module, source) {
       event.preventDefault()
       end(new NoWorker())
     }
-    worker.postMessage({ module })
+    module.then((module) => {
+      timer = setTimeout(end, startLimit)
+      worker.postMessage({ module })
+    }).catch(end)
   })
 }
 

@@ -2,7 +2,6 @@
  * The page is a view of one function: fields in, answers out, one way, at every
  * keystroke. No quantity is reckoned here.
  */
-import { open } from '../engine/client.js'
 import { combobox } from './combobox.js'
 import { showFigures } from './figures.js'
 import { setUpHabits } from './habits.js'
@@ -10,6 +9,7 @@ import { load, read, save } from './keep.js'
 import { sayPlainly, sayStuck, showPane } from './pane.js'
 import { showPrinted } from './printed.js'
 import { showRows } from './rows.js'
+import { opening } from './opening.js'
 import { showSafety } from './safety.js'
 import { given, seek } from './seek.js'
 import { setUpJobs } from './jobs.js'
@@ -296,7 +296,7 @@ function putBack() {
 async function begin() {
   await painted()
   try {
-    bench = await open(document.baseURI)
+    bench = await opening
   } catch {
     sayStuck(location.protocol === 'file:' ? 'folder' : 'lost')
     return

@@ -5,6 +5,7 @@
 import { at, frameOf, make, mark, put, renew } from './element.js'
 import { isFigure, labelOf, rangeOf, showFigures } from './figures.js'
 import { suggestion } from './rows.js'
+import { isSourced } from './sources.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
@@ -285,7 +286,7 @@ function cautionItem(sheet, caution) {
   }
   const why = /** @type {HTMLButtonElement} */ (item.querySelector('.why'))
   why.dataset.origin = `caution-${code}`
-  why.disabled = document.getElementById(`from-caution-${code}`) === null
+  why.disabled = !isSourced(`caution-${code}`)
   return item
 }
 
