@@ -100,15 +100,23 @@ func firefoxConsole(s *Session, written *output) ([]string, error) {
 		const said = Services.console.getMessageArray().filter(m => m instanceof Ci.nsIScriptError && /^(https?|blob|file|data):/.test(m.sourceName))
 		Services.console.reset()
 		return said.map(m => m.toString())`)
-	lines := slices.DeleteFunc(written.take("console."), func(line string) bool {
-		return strings.HasPrefix(line, browsersOwn)
-	})
+	lines := slices.DeleteFunc(written.take("console."), isBrowsersOwn)
 	return append(lines, said...), err
 }
 
-// browsersOwn is how a line starts that Firefox prints about itself, when its
-// settings server can't be reached.
-const browsersOwn = "console.error: RSLoader"
+// browsersOwn is how lines start that Firefox prints about itself: when its
+// settings server can't be reached, and as it takes up its own mends for sites
+// of other people.
+var browsersOwn = []string{
+	"console.error: RSLoader",
+	`console.info: "Registered still-not-active content scripts for`,
+	`console.info: "Enabled UA override for`,
+	`console.warn: "Skipping"`,
+}
+
+func isBrowsersOwn(line string) bool {
+	return slices.ContainsFunc(browsersOwn, func(start string) bool { return strings.HasPrefix(line, start) })
+}
 
 func firefoxScheme(s *Session, dark bool) error {
 	return inChrome(s, nil, `Services.prefs.setIntPref("layout.css.prefers-color-scheme.content-override", arguments[0])`, schemeOf(dark))
