@@ -22,7 +22,7 @@ const manifestName = "manifest.webmanifest"
 var keeper = bundle{entry: "site/offline/sw.js", out: "sw.js", format: api.FormatIIFE}
 
 // gone is what a host publishes as sw.js to withdraw the keeping.
-var gone = bundle{entry: "site/offline/gone.js", out: "gone.js", format: api.FormatIIFE}
+var gone = bundle{entry: "site/offline/gone.js", out: "offline/gone.js", format: api.FormatIIFE}
 
 // keptModule is what the keeper imports to know the kept files by.
 const keptModule = "build:kept"

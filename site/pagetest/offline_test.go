@@ -361,7 +361,7 @@ func withdrawn(t *testing.T, s *engine.Session, a version) {
 	v.fill(copperJob)
 	v.answers(copperTime)
 	without := maps.Clone(a.files)
-	without["sw.js"] = a.files["gone.js"]
+	without["sw.js"] = a.files["offline/gone.js"]
 	v.ask(`return caches.open('of another page').then(() => true)`)
 	if err := v.update(version{files: without}); err != nil {
 		t.Fatal(err)

@@ -91,7 +91,7 @@ func (s *server) file(w http.ResponseWriter, r *http.Request, name string) {
 		name += "index.html"
 	}
 	if name == "sw.js" {
-		name = "gone.js"
+		name = "offline/gone.js"
 	}
 	body, err := os.ReadFile(filepath.Join(s.dist, filepath.FromSlash(path.Clean("/"+name))))
 	if err != nil {
