@@ -4,12 +4,12 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"io/fs"
 	"maps"
 	"net"
 	"net/http"
 	"os"
 	"path"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -200,18 +200,16 @@ var contentInPage = regexp.MustCompile(`data-content="([0-9a-f]{12})"`)
 func asBuilt(t *testing.T) version {
 	t.Helper()
 	dist := finished(t)
-	entries, err := os.ReadDir(dist)
+	v := version{mark: "", files: map[string][]byte{}}
+	whole := os.DirFS(dist)
+	err := fs.WalkDir(whole, ".", func(name string, entry fs.DirEntry, err error) error {
+		if err == nil && !entry.IsDir() {
+			v.files[name], err = fs.ReadFile(whole, name)
+		}
+		return err
+	})
 	if err != nil {
 		t.Fatal(err)
-	}
-	v := version{mark: "", files: map[string][]byte{}}
-	for _, entry := range entries {
-		if entry.IsDir() {
-			continue
-		}
-		if v.files[entry.Name()], err = os.ReadFile(filepath.Join(dist, entry.Name())); err != nil {
-			t.Fatal(err)
-		}
 	}
 	found := contentInPage.FindSubmatch(v.files["index.html"])
 	if found == nil {
