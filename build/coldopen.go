@@ -78,7 +78,7 @@ func bareSite(root string, made site) (site, error) {
 
 // watchedAnswer is a site that notes its first answer, and what keeps it.
 func watchedAnswer(root string, made site, names []string) (site, error) {
-	watched := maps.Clone(made)
+	watched := made.withoutTwins()
 	watched["answering.js"] = []byte(answering)
 	html := bytes.Replace(made["index.html"], []byte("<head>"), []byte(answeringTag), 1)
 	err := keepOffline(root, watched, append(slices.Clone(names), "answering.js"), func(string) ([]byte, error) { return html, nil })

@@ -101,6 +101,18 @@ func gains(name string, body []byte) bool {
 			"application/manifest+json", "image/svg+xml"}, kind))
 }
 
+// withoutTwins is a copy that has no compressed twin: what changes a file of a
+// site starts from it, or the twin would be served instead.
+func (s site) withoutTwins() site {
+	plain := maps.Clone(s)
+	for name := range s {
+		for _, c := range codings {
+			delete(plain, name+c.suffix)
+		}
+	}
+	return plain
+}
+
 // twinFor is the twin of a file that is best of those a browser accepts, and its
 // coding; the file itself and "" where there is none. accepted is the header
 // Accept-Encoding (RFC 9110, 12.5.3).

@@ -67,6 +67,13 @@ func TestTwinsAreReadBack(t *testing.T) {
 	}
 }
 
+func TestASiteWithoutTwins(t *testing.T) {
+	s := site{"a.js": []byte("1"), "a.js.br": []byte("2"), "b.gz": []byte("no twin")}
+	if plain := s.withoutTwins(); strings.Join(plain.names(), " ") != "a.js b.gz" || len(s) != 3 {
+		t.Errorf("without twins are %v, and with them %v", plain.names(), s.names())
+	}
+}
+
 func TestTwinsFromBeforeAreTakenOnlyIfTheyAreRight(t *testing.T) {
 	s := small(t)
 	before := site{}

@@ -273,17 +273,6 @@ function beginsLike(name, typed) {
   return typed.toLowerCase().split(/\s+/).every((part) => words.some((word) => word.startsWith(part)))
 }
 
-/**
- * Settles when the page has been painted, or can't be seen: a weak tablet would
- * else be busy with the program before it shows the form.
- */
-function painted() {
-  return new Promise((resolve) => {
-    if (document.hidden) resolve(undefined)
-    else requestAnimationFrame(() => setTimeout(resolve))
-  })
-}
-
 /** Puts back what was on the sheet when the page was left. */
 function putBack() {
   const kept = load()
@@ -294,7 +283,6 @@ function putBack() {
 }
 
 async function begin() {
-  await painted()
   try {
     bench = await opening
   } catch {
