@@ -114,7 +114,7 @@ const looking = `return (async () => {
 		}
 	}
 	return {
-		busy: Boolean(registration?.installing),
+		busy: Boolean(registration?.installing) || String(await caches.keys()) !== String(Object.keys(caught)),
 		content: document.getElementById('on-device').dataset.content,
 		style: getComputedStyle(document.documentElement).getPropertyValue('--made').trim(),
 		script: document.documentElement.dataset.made ?? '',
