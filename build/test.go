@@ -13,7 +13,7 @@ import (
 
 const (
 	fuzzTime    = "10s"
-	testTimeout = "10m"
+	testTimeout = "40m"
 )
 
 // suite is one run of the checks.

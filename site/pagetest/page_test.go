@@ -15,7 +15,7 @@ import (
 )
 
 // patience is how long the page may take to load its program on a busy machine.
-const patience = 20 * time.Second
+const patience = time.Minute
 
 // checks are what is held to in every engine. Each starts on a freshly loaded
 // page with nothing kept.
