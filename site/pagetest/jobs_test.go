@@ -58,6 +58,7 @@ func (p *page) listed(names ...string) {
 // act presses what can be done with a job of the list, counted from the top.
 func (p *page) act(place int, what string) {
 	p.Helper()
+	p.until(`document.querySelectorAll('#jobs-list li').length > arguments[0]`, place)
 	p.ask(`const button = document.querySelectorAll('#jobs-list li')[arguments[0]].querySelector('[data-act=' + arguments[1] + ']'); button.focus(); button.click()`, place, what)
 }
 
