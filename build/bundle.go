@@ -31,7 +31,7 @@ const oldest = "old.js"
 var bundles = []bundle{
 	{entry: "site/page/theme.js", out: "theme.js", format: api.FormatIIFE},     // runs before anything is painted, as no module does
 	{entry: "site/engine/worker.js", out: "engine.js", format: api.FormatIIFE}, // a worker made from a Blob is no module
-	{entry: "site/page/start.js", out: "page.js", format: api.FormatIIFE},      // a module must come with its type, and some hosts send none
+	{entry: "site/page/page.js", out: "page.js", format: api.FormatIIFE},       // a module must come with its type, and some hosts send none
 	{entry: "site/saltbite.mjs", out: "saltbite.mjs", format: api.FormatESModule},
 	{entry: "site/page/old.js", out: oldest, format: api.FormatIIFE},
 	{entry: "site/embed/embed.js", out: "embed.js", format: api.FormatIIFE},

@@ -51,23 +51,19 @@ func load(body []byte) loaded {
 // which it is first named.
 type sourced struct {
 	Origins  []origin             `json:"origins"`
-	Cautions []cautionOrigin      `json:"cautions"`
+	Cautions []origin             `json:"cautions"`
 	Sources  []sourceRow          `json:"sources"`
 	Metals   map[string]sourceRow `json:"metals"` // where a row of the catalogue was read, by its id
 }
 
+// origin is what is said of an answer, or of the caution whose code stands in its
+// name, and has no formula.
 type origin struct {
 	Name    string   `json:"name"`
 	Label   string   `json:"label"`
-	Formula string   `json:"formula"`
+	Formula string   `json:"formula,omitempty"`
 	Assumes string   `json:"assumes"`
 	Uses    []string `json:"uses"` // keys of Sources
-}
-
-type cautionOrigin struct {
-	Code  string   `json:"code"`
-	Rests string   `json:"rests"`
-	Uses  []string `json:"uses"`
 }
 
 type sourceRow struct {
@@ -169,7 +165,7 @@ func origins() (all sourced) {
 				all.Sources = append(all.Sources, sourceRow{key, row.Title, row.Text, row.Confidence})
 			}
 		}
-		return keys
+		return append([]string{}, keys...) // none is a list too
 	}
 	for _, a := range field.Answers {
 		from := words.Origins[a.Name]
@@ -177,7 +173,7 @@ func origins() (all sourced) {
 	}
 	for _, code := range slices.Sorted(maps.Keys(words.CautionOrigins)) {
 		from := words.CautionOrigins[code]
-		all.Cautions = append(all.Cautions, cautionOrigin{code, from.Rests, cite(from.Uses)})
+		all.Cautions = append(all.Cautions, origin{"caution-" + code, "Caution “" + code + "”", "", from.Rests, cite(from.Uses)})
 	}
 	all.Metals = map[string]sourceRow{}
 	for m := range metal.All() {

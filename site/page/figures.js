@@ -3,7 +3,7 @@
  * label. Those of a part that nobody uses stay away, so that the pane is calm.
  * The list is made anew when other figures come; else only their texts change.
  */
-import { make, mark, put } from './element.js'
+import { at, make, mark, put } from './element.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
@@ -12,7 +12,7 @@ import { make, mark, put } from './element.js'
  * @typedef {{part: string, section: HTMLElement, figures: {name: string, label: string, item: HTMLElement}[]}} Group
  */
 
-const place = /** @type {HTMLElement} */ (document.getElementById('figures'))
+const place = at('figures')
 
 /** The figures by parts, as the page has them. @type {Group[]} */
 const groups = [...place.querySelectorAll('section')].map((section) => ({

@@ -3,14 +3,14 @@
  * what the worker that keeps it says, at the sheet's foot and by the page's name.
  */
 import { trusted } from '../engine/policy.js'
-import { put } from './element.js'
+import { at, put } from './element.js'
 
 /**
  * @typedef {import('../offline/sw.js').Said} Said
  */
 
-const place = /** @type {HTMLElement} */ (document.getElementById('on-device'))
-const state = /** @type {HTMLElement} */ (document.getElementById('state'))
+const place = at('on-device')
+const state = at('state')
 const [word, offer] = place.querySelectorAll('p')
 const button = /** @type {HTMLElement} */ (place.querySelector('button'))
 

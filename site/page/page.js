@@ -3,6 +3,7 @@
  * keystroke. No quantity is reckoned here.
  */
 import { combobox } from './combobox.js'
+import { at } from './element.js'
 import { showFigures } from './figures.js'
 import { setUpHabits } from './habits.js'
 import { load, read, save } from './keep.js'
@@ -26,11 +27,11 @@ import { setMetal } from './sources.js'
  * @typedef {import('../engine/client.js').Reply} Reply
  */
 
-const place = /** @type {HTMLElement} */ (document.getElementById('job'))
-const pane = /** @type {HTMLElement} */ (document.getElementById('answer'))
-const example = /** @type {HTMLElement} */ (document.getElementById('example'))
-const clear = /** @type {HTMLElement} */ (document.getElementById('clear'))
-const undo = /** @type {HTMLButtonElement} */ (document.getElementById('undo'))
+const place = at('job')
+const pane = at('answer')
+const example = at('example')
+const clear = at('clear')
+const undo = /** @type {HTMLButtonElement} */ (at('undo'))
 const sheet = new Sheet(place)
 
 /** @type {Bench | undefined} */

@@ -4,7 +4,7 @@
  * of the page, whether by its own touch or by the browser's; else the job sheet.
  */
 import { path, picture, show } from './drawing.js'
-import { put } from './element.js'
+import { at, put } from './element.js'
 import { newestOnly } from './picture.js'
 
 /**
@@ -30,11 +30,11 @@ const off = 1
 
 /** @param {import('./page.js').Desk} desk */
 export function setUpPaper(desk) {
-  const dialog = /** @type {HTMLDialogElement} */ (document.getElementById('onpaper'))
-  const many = /** @type {HTMLSelectElement} */ (document.getElementById('many'))
-  const preview = /** @type {HTMLElement} */ (document.getElementById('preview'))
-  const leaves = /** @type {HTMLElement} */ (document.getElementById('leaves'))
-  const card = /** @type {HTMLElement} */ (document.getElementById('card'))
+  const dialog = /** @type {HTMLDialogElement} */ (at('onpaper'))
+  const many = /** @type {HTMLSelectElement} */ (at('many'))
+  const preview = at('preview')
+  const leaves = at('leaves')
+  const card = at('card')
   const labelsChosen = () => dialog.querySelector(':checked[value="labels"]') !== null
 
   const lay = newestOnly(async () => {

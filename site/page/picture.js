@@ -6,7 +6,7 @@
  */
 import { savePNG, saveSVG } from './download.js'
 import { show } from './drawing.js'
-import { put } from './element.js'
+import { at, put } from './element.js'
 
 /**
  * @typedef {import('../engine/client.js').Reply} Reply
@@ -24,7 +24,7 @@ const wanted = {
 
 /** @param {import('./page.js').Desk} desk */
 export function setUpPicture(desk) {
-  const figure = /** @type {HTMLElement} */ (document.getElementById('cut'))
+  const figure = at('cut')
   const svg = /** @type {SVGSVGElement} */ (figure.querySelector('[role="img"]'))
   const caption = figure.querySelector('figcaption')
   const buttons = [...figure.querySelectorAll('button')]

@@ -2,9 +2,9 @@
  * What only paper says: the day, and the metal by its full name. What is given
  * in a part that is folded away is printed as well.
  */
-import { put } from './element.js'
+import { at, put } from './element.js'
 
-const place = /** @type {HTMLElement} */ (document.getElementById('printed'))
+const place = at('printed')
 
 /** @type {import('../engine/client.js').MetalRow | undefined} */
 let metal

@@ -2,10 +2,10 @@
  * The safety part points at the line of the bath's own salt, whether that was
  * typed or is the metal's own.
  */
-import { put } from './element.js'
+import { at, put } from './element.js'
 
-const lines = [.../** @type {HTMLElement} */ (document.getElementById('safety')).children].map((line) => /** @type {HTMLElement} */ (line))
-const gist = /** @type {HTMLElement} */ (document.getElementById('safety-gist'))
+const lines = [...at('safety').children].map((line) => /** @type {HTMLElement} */ (line))
+const gist = at('safety-gist')
 
 /** @param {import('../engine/client.js').Reply} reply */
 export function showSafety({ salt = '' }) {

@@ -2,6 +2,7 @@
  * The job sheet: its controls by the names of their fields. It knows what
  * was typed and in which unit; it never rewrites what was typed.
  */
+import { at } from './element.js'
 import { inUS, quote } from './jobtext.js'
 import { saysUnit, withoutUnit, withUnit } from './typed.js'
 
@@ -43,7 +44,7 @@ export class Sheet {
     this.parts = [...place.querySelectorAll('details')].map((part) => partOf(part, [...this.rows.values()]))
     const head = /** @type {HTMLFormElement} */ (document.querySelector('.units'))
     this.switch = /** @type {RadioNodeList} */ (head.elements.namedItem('units'))
-    this.sought = /** @type {HTMLInputElement} */ (document.getElementById('find'))
+    this.sought = /** @type {HTMLInputElement} */ (at('find'))
     /** @type {Origin | undefined} */
     this.of = undefined
     /** Fields that nothing here changes. @type {Set<string>} */

@@ -4,38 +4,25 @@
  * page as data, and are laid out when it is first opened.
  */
 import { dialogOf, openDialog } from './dialog.js'
-import { make, put } from './element.js'
+import { at, make, put } from './element.js'
 
 /**
- * @typedef {{name: string, label: string, formula: string, assumes: string, uses: string[] | null}} Origin
- * @typedef {{code: string, rests: string, uses: string[] | null}} CautionOrigin
+ * @typedef {{name: string, label: string, formula?: string, assumes: string, uses: string[]}} Origin
  * @typedef {{key: string, title: string, text: string, confidence: string}} Source
  * @typedef {object} Sourced
  * @property {Origin[]} origins
- * @property {CautionOrigin[]} cautions
+ * @property {Origin[]} cautions
  * @property {Source[]} sources
  * @property {Record<string, Source>} metals where a row of the catalogue was read, by its id
  */
 
 const dialog = dialogOf('sources')
 const read = /** @type {HTMLElement} */ (dialog.querySelector('.read'))
-const metalRow = /** @type {HTMLElement} */ (document.getElementById('metal-row'))
+const metalRow = at('metal-row')
 
 /** @type {Sourced} */
-const sourced = JSON.parse(document.getElementById('sourced')?.textContent ?? '')
-const uses = new Map([
-  ...sourced.origins.map(({ name, uses }) => entry(name, uses)),
-  ...sourced.cautions.map(({ code, uses }) => entry(`caution-${code}`, uses)),
-])
-
-/**
- * @param {string} name
- * @param {string[] | null} keys
- * @returns {[string, string[]]}
- */
-function entry(name, keys) {
-  return [name, keys ?? []]
-}
+const sourced = JSON.parse(at('sourced').textContent ?? '')
+const uses = new Map([...sourced.origins, ...sourced.cautions].map(({ name, uses }) => [name, uses]))
 
 /** Whether the dialog says what a figure or a caution rests on. @param {string} name */
 export function isSourced(name) {
@@ -76,55 +63,36 @@ function show(name, button) {
 }
 
 function layOut() {
-  const { origins, cautions, sources } = sourced
-  fill('origins', origins.map(({ name, label, formula, assumes }) => {
-    const first = make('p', formula)
-    first.className = 'formula'
-    return article(name, label, label, first, make('p', assumes))
-  }))
-  fill('cautions-rest', cautions.map(({ code, rests }) =>
-    article(`caution-${code}`, `Caution “${code}”`, code, make('p', rests))))
-  fill('all-sources', sources.map(({ key, title, text, confidence }) => {
+  at('origins').append(...sourced.origins.map(article))
+  at('cautions-rest').append(...sourced.cautions.map(article))
+  at('all-sources').append(...sourced.sources.map(({ key, title, text, confidence }) => {
     const row = make('div', make('dt', title, ' ', make('em', confidence)), make('dd', text))
     row.dataset.source = key
     return row
   }))
 }
 
-/**
- * @param {string} id
- * @param {HTMLElement[]} children
- */
-function fill(id, children) {
-  document.getElementById(id)?.append(...children)
-}
-
-/**
- * @param {string} name
- * @param {string} heading
- * @param {string} label what its button is of, to who can't see where it stands
- * @param {HTMLElement[]} says
- */
-function article(name, heading, label, ...says) {
-  const title = make('h3', heading)
+/** @param {Origin} origin */
+function article({ name, label, formula, assumes, uses }) {
+  const title = make('h3', label)
   title.tabIndex = -1
-  const whole = make('article', title, ...says)
+  const whole = make('article', title, ...formula ? [classed('formula', make('p', formula))] : [], make('p', assumes))
   whole.id = `from-${name}`
-  if (uses.get(name)?.length) whole.append(sourcesButton(name, label))
+  if (uses.length > 0) {
+    const button = make('button', 'its sources', classed('unseen', make('span', `: ${label}`)))
+    button.dataset.origin = name
+    whole.append(button)
+  }
   return whole
 }
 
 /**
  * @param {string} name
- * @param {string} label
+ * @param {HTMLElement} element
  */
-function sourcesButton(name, label) {
-  const rest = make('span', `: ${label}`)
-  rest.className = 'unseen'
-  const button = /** @type {HTMLButtonElement} */ (make('button', 'its sources', rest))
-  button.type = 'button'
-  button.dataset.origin = name
-  return button
+function classed(name, element) {
+  element.className = name
+  return element
 }
 
 /** @param {boolean} wanted */

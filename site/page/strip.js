@@ -1,6 +1,6 @@
 /** The strip at the page's foot, in which a run is begun and its clock is read. */
 import { canStayAwake } from './awake.js'
-import { mark, put } from './element.js'
+import { at, mark, put } from './element.js'
 import { clock, hour, past, still } from './moment.js'
 import { done, halfway, ran, reached, stage } from './run.js'
 import { soundState } from './sound.js'
@@ -15,7 +15,7 @@ import { soundState } from './sound.js'
  * @property {Reply | undefined} reply the newest
  */
 
-export const place = /** @type {HTMLElement} */ (document.getElementById('run'))
+export const place = at('run')
 
 /** @param {string} selector */
 const part = (selector) => /** @type {HTMLElement} */ (place.querySelector(selector))
