@@ -110,7 +110,7 @@ func (s *suite) formatted() error {
 }
 
 func (s *suite) build() error {
-	made, err := pack(s.root)
+	made, err := publish(s.root)
 	if err != nil {
 		return err
 	}
