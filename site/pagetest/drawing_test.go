@@ -31,10 +31,13 @@ type check struct {
 	hold func(*testing.T, *page)
 }
 
-func holdAll(t *testing.T, checks []check) {
+func holdAll(t *testing.T, checks []check) { t.Helper(); holdIn(t, engine.Names, checks) }
+
+// holdIn holds some engines to all checks.
+func holdIn(t *testing.T, engines []string, checks []check) {
 	t.Helper()
 	s := serve(t)
-	for _, name := range engine.Names {
+	for _, name := range engines {
 		t.Run(name, func(t *testing.T) {
 			session := engine.ForTest(t, name, engine.Options{})
 			for _, c := range checks {
