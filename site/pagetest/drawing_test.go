@@ -8,8 +8,6 @@ import (
 	"math"
 	"strings"
 	"testing"
-
-	"saltbite/build/engine"
 )
 
 // TestDrawing holds the picture in the answer's pane to its promises in every engine.
@@ -23,32 +21,6 @@ func TestDrawing(t *testing.T) {
 		{"saved as PNG", savedAsPNG},
 		{"without a worker", drawnWithoutWorker},
 	})
-}
-
-// check is one promise, on a freshly loaded page with nothing kept.
-type check struct {
-	name string
-	hold func(*testing.T, *page)
-}
-
-func holdAll(t *testing.T, checks []check) { t.Helper(); holdIn(t, engine.Names, checks) }
-
-// holdIn holds some engines to all checks.
-func holdIn(t *testing.T, engines []string, checks []check) {
-	t.Helper()
-	s := serve(t)
-	for _, name := range engines {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range checks {
-				t.Run(c.name, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.fresh()
-					c.hold(t, p)
-				})
-			}
-		})
-	}
 }
 
 // lineJob is a job with a sheet and a line, of which a cut can be drawn. Half the

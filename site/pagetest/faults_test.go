@@ -13,7 +13,7 @@ import (
 // opened anew with the server gone, is TestOpenedAnew.
 func TestUpdateFaults(t *testing.T) {
 	a := asBuilt(t)
-	inEachEngine(t, func(t *testing.T, s *engine.Session) {
+	inEngines(t, engine.Names, func(t *testing.T, s *engine.Session) {
 		t.Run("damaged on the way", func(t *testing.T) { damagedOnTheWay(t, s, a) })
 		t.Run("storage full", func(t *testing.T) { storageFull(t, s, a) })
 		t.Run("site data cleared", func(t *testing.T) { siteDataCleared(t, s, a) })

@@ -8,10 +8,7 @@ import (
 	"saltbite/build/engine"
 )
 
-var habits = []struct {
-	name string
-	hold func(*testing.T, *page)
-}{
+var habits = []check{
 	{"Enter moves on", enterMovesOn}, // first: in WebKitGTK a used mouse changes where keys lead
 	{"arrows change no number", arrowsChangeNoNumber},
 	{"a finger's unit lets go of the keys", fingersUnitLetsGo},
@@ -19,21 +16,7 @@ var habits = []struct {
 	{"pasted sizes", pastedSizes},
 }
 
-func TestHabits(t *testing.T) {
-	s := serve(t)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range habits {
-				t.Run(c.name, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.fresh()
-					c.hold(t, p)
-				})
-			}
-		})
-	}
-}
+func TestHabits(t *testing.T) { holdAll(t, habits) }
 
 // inSight says whether nothing covers what has the focus.
 const inSight = `(() => { const e = document.activeElement, r = e.getBoundingClientRect()

@@ -204,18 +204,10 @@ func (v *visit) kept() {
 // rests waits for as long as the page takes to keep what was typed.
 func (v *visit) rests() { time.Sleep(500 * time.Millisecond) }
 
-func inEachEngine(t *testing.T, hold func(*testing.T, *engine.Session)) {
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			hold(t, engine.ForTest(t, name, engine.Options{}))
-		})
-	}
-}
-
 // TestOffline opens the page once, stops the server, and uses the page.
 func TestOffline(t *testing.T) {
 	a := asBuilt(t)
-	inEachEngine(t, func(t *testing.T, s *engine.Session) {
+	inEngines(t, engine.Names, func(t *testing.T, s *engine.Session) {
 		t.Run("without a server", func(t *testing.T) { withoutServer(t, s, a) })
 		t.Run("requests", func(t *testing.T) { onlyItsOwnRequests(t, s, a) })
 		t.Run("other caches", func(t *testing.T) { othersCachesStay(t, s, a) })

@@ -44,10 +44,7 @@ func init() {
 // on a day without a change of clocks.
 const clocked = "/?with=clock,sounds,lock"
 
-var runChecks = []struct {
-	name string
-	hold func(*testing.T, *page)
-}{
+var runChecks = []check{
 	{"keyboard alone", runsByKeyboard}, // first: in WebKitGTK a used mouse changes where Tab leads
 	{"a touch begins", touchBegins},
 	{"half time and ready", tellsHalfAndReady},
@@ -70,19 +67,7 @@ var runChecks = []struct {
 }
 
 func TestRunning(t *testing.T) {
-	s := serve(t)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range runChecks {
-				t.Run(c.name, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.freshClock(clocked)
-					c.hold(t, p)
-				})
-			}
-		})
-	}
+	hold(t, engine.Names, func(p *page) { p.freshClock(clocked) }, runChecks)
 }
 
 // freshClock loads the page as a first visitor does, at half past nine.

@@ -1,0 +1,42 @@
+package pagetest
+
+import (
+	"testing"
+
+	"saltbite/build/engine"
+)
+
+// check is one promise, on a page that was just opened with nothing kept.
+type check struct {
+	name string
+	hold func(*testing.T, *page)
+}
+
+// holdAll holds the page to all checks in each engine.
+func holdAll(t *testing.T, checks []check) {
+	t.Helper()
+	hold(t, engine.Names, (*page).fresh, checks)
+}
+
+// hold holds the page, opened anew for each, to all checks in some engines.
+func hold(t *testing.T, engines []string, open func(*page), checks []check) {
+	t.Helper()
+	s := serve(t)
+	inEngines(t, engines, func(t *testing.T, session *engine.Session) {
+		for _, c := range checks {
+			t.Run(c.name, func(t *testing.T) {
+				p := &page{t, session, s}
+				open(p)
+				c.hold(t, p)
+			})
+		}
+	})
+}
+
+// inEngines runs a test in each of some engines, in a session of its own.
+func inEngines(t *testing.T, engines []string, test func(*testing.T, *engine.Session)) {
+	t.Helper()
+	for _, name := range engines {
+		t.Run(name, func(t *testing.T) { test(t, engine.ForTest(t, name, engine.Options{})) })
+	}
+}
