@@ -3,6 +3,7 @@
  * one. While the dialog is open the printer gets what it shows and nothing else
  * of the page, whether by its own touch or by the browser's; else the job sheet.
  */
+import { dialogOf, openDialog } from './dialog.js'
 import { path, picture, show } from './drawing.js'
 import { at, put } from './element.js'
 import { newestOnly } from './picture.js'
@@ -30,7 +31,7 @@ const off = 1
 
 /** @param {import('./page.js').Desk} desk */
 export function setUpPaper(desk) {
-  const dialog = /** @type {HTMLDialogElement} */ (at('onpaper'))
+  const dialog = dialogOf('onpaper')
   const many = /** @type {HTMLSelectElement} */ (at('many'))
   const preview = at('preview')
   const leaves = at('leaves')
@@ -43,7 +44,7 @@ export function setUpPaper(desk) {
     const drawing = labelsChosen() ? label : card
     offer(many, label ? placesOn(paper.labels, label).length : 0)
     many.disabled = !labelsChosen() || !label
-    put(document.getElementById('leaf-says'), saying(paper, labelsChosen(), drawing))
+    put(at('leaf-says'), saying(paper, labelsChosen(), drawing))
     const leaf = drawing && (labelsChosen() ? sheetOf(drawing, paper.labels, Number(many.value)) : single(drawing))
     preview.replaceChildren(...leaf ? [leaf] : [])
     leaves.replaceChildren(...leaf ? [leaf.cloneNode(true)] : [])
@@ -52,22 +53,15 @@ export function setUpPaper(desk) {
   })
 
   card.addEventListener('click', () => {
-    dialog.showModal()
+    openDialog(dialog, card)
     void lay()
   })
   dialog.addEventListener('close', () => {
     printAll()
     leaves.replaceChildren()
-    card.focus()
   })
   dialog.addEventListener('change', lay)
-  dialog.addEventListener('click', (event) => {
-    const pressed = /** @type {Element} */ (event.target)
-    const act = pressed.closest('button')?.dataset.act
-    if (act === 'print') print()
-    // Beside the dialog is its backdrop.
-    if (act === 'close' || pressed === dialog) dialog.close()
-  })
+  dialog.querySelector('[data-act="print"]')?.addEventListener('click', () => print())
   desk.onReply(() => { if (dialog.open) void lay() })
 }
 
