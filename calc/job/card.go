@@ -44,20 +44,23 @@ func (b *bench) cardTitle() string {
 	return field.Capital(b.metalInWords())
 }
 
-// likelyWords is the range of what was found, as the page says it.
+// likelyWords is the range of what was found and what it rests on, as the page
+// says it.
 func (b *bench) likelyWords() string {
 	name := b.firstFound()
-	if name == "" {
-		return ""
-	}
 	f, ok := b.figures[name]
 	if !ok {
 		return ""
 	}
-	if span := b.span(field.AnswerByName(name), f); span != "" {
-		return "Likely " + span + ", by common practice."
+	span := b.span(field.AnswerByName(name), f)
+	if span == "" {
+		return ""
 	}
-	return ""
+	by := b.restsOn(name)
+	if by == "" {
+		by = "common practice"
+	}
+	return "Likely " + span + ", " + by + "."
 }
 
 // startWords is when it is switched on, if that was typed.

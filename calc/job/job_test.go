@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"net/url"
 	"strconv"
+	"strings"
 	"testing"
 	"unicode/utf8"
 
@@ -153,6 +154,23 @@ func BenchmarkEverything(b *testing.B) {
 	for b.Loop() {
 		for _, text := range testdata.Everything {
 			Answer(field.Read(text))
+		}
+	}
+}
+
+// The card says of its range what the reply says of it: in common salt that is
+// the charge with which copper leaves, and no common practice.
+func TestCardSaysWhatItsRangeRestsOn(t *testing.T) {
+	for salt, wrong := range map[string]string{"common salt": "common practice", "copper sulfate": "one charge or two"} {
+		s := field.Read(url.Values{"metal": {"copper"}, "salt": {salt}, "area": {"10"}, "depth": {"0.1"}, "density": {"30"}}.Encode())
+		words := Draw(s).Card.Words
+		for _, a := range Answer(s).Answers {
+			if a.Name == "time" && (a.Range == "" || !strings.Contains(words, a.Range+", "+a.By)) {
+				t.Errorf("in %s the card says %q of the range %s, %s", salt, words, a.Range, a.By)
+			}
+		}
+		if strings.Contains(words, wrong) {
+			t.Errorf("in %s the card speaks of %s: %q", salt, wrong, words)
 		}
 	}
 }
