@@ -40,3 +40,22 @@ func inEngines(t *testing.T, engines []string, test func(*testing.T, *engine.Ses
 		t.Run(name, func(t *testing.T) { test(t, engine.ForTest(t, name, engine.Options{})) })
 	}
 }
+
+// twoTabs opens a tab beside the one there is, and returns what lets commands go
+// to either.
+func twoTabs(t *testing.T, s *engine.Session) (first, second string, to func(tab string)) {
+	t.Helper()
+	first, err := s.Tab()
+	if err == nil {
+		second, err = s.NewTab()
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	return first, second, func(tab string) {
+		t.Helper()
+		if err := s.SwitchTo(tab); err != nil {
+			t.Fatal(err)
+		}
+	}
+}

@@ -17,7 +17,7 @@ func TestUpdateFaults(t *testing.T) {
 		t.Run("damaged on the way", func(t *testing.T) { damagedOnTheWay(t, s, a) })
 		t.Run("storage full", func(t *testing.T) { storageFull(t, s, a) })
 		t.Run("site data cleared", func(t *testing.T) { siteDataCleared(t, s, a) })
-		t.Run("two tabs", func(t *testing.T) { twoTabsOverAnUpdate(t, s, a) })
+		t.Run("two tabs", func(t *testing.T) { tabsOverAnUpdate(t, s, a) })
 		t.Run("rolled back", func(t *testing.T) { rolledBack(t, s, a) })
 	})
 }
@@ -183,25 +183,12 @@ func siteDataCleared(t *testing.T, s *engine.Session, a version) {
 	v.kept()
 }
 
-// twoTabsOverAnUpdate: one tab takes a new version over; the other goes on with its own, and
+// tabsOverAnUpdate: one tab takes a new version over; the other goes on with its own, and
 // takes it over when asked to.
-func twoTabsOverAnUpdate(t *testing.T, s *engine.Session, a version) {
+func tabsOverAnUpdate(t *testing.T, s *engine.Session, a version) {
 	v := withJob(t, s, a)
 	b := a.next("B")
-	first, err := s.Tab()
-	if err != nil {
-		t.Fatal(err)
-	}
-	second, err := s.NewTab()
-	if err != nil {
-		t.Fatal(err)
-	}
-	to := func(tab string) {
-		t.Helper()
-		if err := s.SwitchTo(tab); err != nil {
-			t.Fatal(err)
-		}
-	}
+	first, second, to := twoTabs(t, s)
 	to(second)
 	v.open("")
 	v.ready()

@@ -10,7 +10,7 @@ func TestJobs(t *testing.T) {
 	holdAll(t, []check{
 		{"keeping and opening", keepsAndOpens},
 		{"naming, copying, deleting", namesCopiesDeletes},
-		{"two tabs", twoTabs},
+		{"two tabs", tabsKeepTheirOwn},
 		{"where nothing is kept", keepsNothing},
 		{"no room", noRoom},
 		{"a newer page's jobs", newerJobs},
@@ -155,28 +155,15 @@ func (p *page) rename(place int, name string) {
 	p.until(`document.querySelectorAll('#jobs-list input')[arguments[0]].labels[0].textContent.includes(arguments[1])`, place, name)
 }
 
-// twoTabs: each keeps its own sheet over a reload, sees what the other keeps, and
+// tabsKeepTheirOwn: each keeps its own sheet over a reload, sees what the other keeps, and
 // neither writes over a version that it has not seen.
-func twoTabs(t *testing.T, p *page) {
+func tabsKeepTheirOwn(t *testing.T, p *page) {
 	p.noJobs()
 	p.fill(copperJob)
 	p.answers(copperTime)
 	p.keeps("Shared", "“Shared” is kept.")
 	p.closes()
-	first, err := p.Tab()
-	if err != nil {
-		t.Fatal(err)
-	}
-	second, err := p.NewTab()
-	if err != nil {
-		t.Fatal(err)
-	}
-	to := func(tab string) {
-		t.Helper()
-		if err := p.SwitchTo(tab); err != nil {
-			t.Fatal(err)
-		}
-	}
+	first, second, to := twoTabs(t, p.Session)
 	defer func() {
 		to(second)
 		p.CloseTab()

@@ -477,12 +477,7 @@ func TestOpenedAnew(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			v := newVisit(t, s, a.files)
-			v.open("")
-			v.ready()
-			v.fill(copperJob)
-			v.answers(copperTime)
-			v.rests()
+			v := withJob(t, s, a)
 			v.host.stop()
 			s.Close()
 			removeLocks(profile)
@@ -493,12 +488,7 @@ func TestOpenedAnew(t *testing.T) {
 }
 
 func anotherTab(t *testing.T, s *engine.Session, a version) {
-	v := newVisit(t, s, a.files)
-	v.open("")
-	v.ready()
-	v.fill(copperJob)
-	v.answers(copperTime)
-	v.rests()
+	v := withJob(t, s, a)
 	v.host.stop()
 	if err := v.Navigate("about:blank"); err != nil {
 		t.Fatal(err)

@@ -2,11 +2,7 @@ package pagetest
 
 import (
 	"encoding/xml"
-	"errors"
 	"math"
-	"os"
-	"os/exec"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -58,21 +54,10 @@ func (p *page) printed() []sheet {
 	if err != nil {
 		p.Fatal(err)
 	}
-	path := filepath.Join(p.TempDir(), "page.pdf")
-	if err := os.WriteFile(path, document, 0o644); err != nil {
-		p.Fatal(err)
-	}
-	boxes, err := exec.Command("pdftotext", "-bbox", path, "-").Output()
-	if errors.Is(err, exec.ErrNotFound) && os.Getenv("SALTBITE_SETUP") == "" {
-		p.Skip("there is no pdftotext here")
-	}
-	if err != nil {
-		p.Fatal(err)
-	}
 	var all struct {
 		Sheets []sheet `xml:"body>doc>page"`
 	}
-	if err := xml.Unmarshal(boxes, &all); err != nil {
+	if err := xml.Unmarshal(readPDF(p.T, document, "-bbox"), &all); err != nil {
 		p.Fatal(err)
 	}
 	return all.Sheets

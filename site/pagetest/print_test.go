@@ -43,16 +43,23 @@ func TestPrint(t *testing.T) {
 // textOf is the text of a PDF.
 func textOf(t *testing.T, document []byte) string {
 	t.Helper()
+	return string(readPDF(t, document, "-layout"))
+}
+
+// readPDF is what poppler's pdftotext reads in a PDF, in the form that an option
+// of it asks for.
+func readPDF(t *testing.T, document []byte, form string) []byte {
+	t.Helper()
 	path := filepath.Join(t.TempDir(), "page.pdf")
 	if err := os.WriteFile(path, document, 0o644); err != nil {
 		t.Fatal(err)
 	}
-	text, err := exec.Command("pdftotext", "-layout", path, "-").Output()
+	read, err := exec.Command("pdftotext", form, path, "-").Output()
 	if errors.Is(err, exec.ErrNotFound) && os.Getenv("SALTBITE_SETUP") == "" {
 		t.Skip("there is no pdftotext here")
 	}
 	if err != nil {
 		t.Fatal(err)
 	}
-	return string(text)
+	return read
 }
