@@ -40,7 +40,8 @@ func (v *visit) open(link string) {
 // command for it goes past the worker in Firefox.
 func (v *visit) again() {
 	v.Helper()
-	v.ask(`window.old = true; location.reload()`)
+	// Later: a driver may wait in vain for the reply to a script whose page is gone.
+	v.ask(`window.old = true; setTimeout(() => location.reload(), 50)`)
 	v.loadsAnew()
 }
 
