@@ -85,7 +85,9 @@ async function showState({ active, waiting, installing }, first) {
   const turn = ++turns
   const [kept, next] = await Promise.all([active, waiting].map(ask))
   if (turn !== turns) return // it has changed meanwhile, and is asked again
-  const isNew = [next, active === first ? undefined : kept].some((one) => one?.whole && one.content !== place.dataset.content)
+  // On a first visit no worker has the page, so that one after the other may become active.
+  const newest = [next, active === first ? undefined : kept].find((one) => one?.whole)
+  const isNew = newest !== undefined && newest.content !== place.dataset.content
   const ready = kept?.whole ?? false
   put(word, ready ? 'Ready without internet: every file is kept on this device, and checked.'
     : installing ? 'Being kept for use without internet …'

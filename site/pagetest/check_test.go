@@ -21,8 +21,8 @@ func holdAll(t *testing.T, checks []check) {
 // hold holds the page, opened anew for each, to all checks in some engines.
 func hold(t *testing.T, engines []string, open func(*page), checks []check) {
 	t.Helper()
-	s := serve(t)
 	inEngines(t, engines, func(t *testing.T, session *engine.Session) {
+		s := serve(t)
 		for _, c := range checks {
 			t.Run(c.name, func(t *testing.T) {
 				p := &page{t, session, s}
@@ -36,8 +36,18 @@ func hold(t *testing.T, engines []string, open func(*page), checks []check) {
 // inEngines runs a test in each of some engines, in a session of its own.
 func inEngines(t *testing.T, engines []string, test func(*testing.T, *engine.Session)) {
 	t.Helper()
+	eachOf(t, engines, func(t *testing.T, name string) { test(t, engine.ForTest(t, name, engine.Options{})) })
+}
+
+// eachOf runs a test for each of some engines, side by side with each other and
+// with other tests: for most of its time a browser waits.
+func eachOf(t *testing.T, engines []string, test func(t *testing.T, name string)) {
+	t.Helper()
 	for _, name := range engines {
-		t.Run(name, func(t *testing.T) { test(t, engine.ForTest(t, name, engine.Options{})) })
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			test(t, name)
+		})
 	}
 }
 

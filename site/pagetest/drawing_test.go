@@ -12,6 +12,7 @@ import (
 
 // TestDrawing holds the picture in the answer's pane to its promises in every engine.
 func TestDrawing(t *testing.T) {
+	t.Parallel()
 	holdAll(t, []check{
 		{"drawn as it is typed", drawnAsTyped},
 		{"depth in time", depthInTime},

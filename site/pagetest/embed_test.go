@@ -173,21 +173,19 @@ var embedChecks = []struct {
 
 // TestEmbed puts the element on other people's pages.
 func TestEmbed(t *testing.T) {
-	bench, other := serve(t), serve(t)
-	pages := hostServer(t, bench, other)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range embedChecks {
-				t.Run(c.name, func(t *testing.T) {
-					if err := session.Leave(); err != nil {
-						t.Fatal(err)
-					}
-					c.hold(t, &guest{&page{t, session, bench}, pages, other})
-				})
-			}
-		})
-	}
+	t.Parallel()
+	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+		bench, other := serve(t), serve(t)
+		pages := hostServer(t, bench, other)
+		for _, c := range embedChecks {
+			t.Run(c.name, func(t *testing.T) {
+				if err := session.Leave(); err != nil {
+					t.Fatal(err)
+				}
+				c.hold(t, &guest{&page{t, session, bench}, pages, other})
+			})
+		}
+	})
 }
 
 func attributesAndEvents(t *testing.T, g *guest) {

@@ -12,6 +12,7 @@ import (
 // lost, and no file of one version has met one of another. The tenth, a browser
 // opened anew with the server gone, is TestOpenedAnew.
 func TestUpdateFaults(t *testing.T) {
+	t.Parallel()
 	a := asBuilt(t)
 	inEngines(t, engine.Names, func(t *testing.T, s *engine.Session) {
 		t.Run("damaged on the way", func(t *testing.T) { damagedOnTheWay(t, s, a) })
@@ -19,6 +20,7 @@ func TestUpdateFaults(t *testing.T) {
 		t.Run("site data cleared", func(t *testing.T) { siteDataCleared(t, s, a) })
 		t.Run("two tabs", func(t *testing.T) { tabsOverAnUpdate(t, s, a) })
 		t.Run("rolled back", func(t *testing.T) { rolledBack(t, s, a) })
+		t.Run("rolled back on the first visit", func(t *testing.T) { rolledBackAtFirst(t, s, a) })
 	})
 }
 
@@ -223,6 +225,7 @@ func tabsOverAnUpdate(t *testing.T, s *engine.Session, a version) {
 // and once after it has taken over.
 func rolledBack(t *testing.T, s *engine.Session, a version) {
 	v := withJob(t, s, a)
+	v.again() // in the hands of the worker from now on, so that another waits
 	b := a.next("B")
 	if err := v.update(b); err != nil {
 		t.Fatal(err)
@@ -255,4 +258,25 @@ func rolledBack(t *testing.T, s *engine.Session, a version) {
 	v.isWhole(a)
 	v.kept()
 	v.works()
+}
+
+// rolledBackAtFirst: no worker has the page on a first visit, so that a newer
+// version need not wait for it, and may be the one in use when the older comes back.
+func rolledBackAtFirst(t *testing.T, s *engine.Session, a version) {
+	v := withJob(t, s, a)
+	b := a.next("B")
+	for range 3 {
+		if err := v.update(b); err != nil {
+			t.Fatal(err)
+		}
+		v.offered()
+		if err := v.update(a); err != nil {
+			t.Fatal(err)
+		}
+		v.settled()
+		v.until(`!document.querySelector('#on-device button').checkVisibility()`)
+	}
+	v.isWhole(a, b)
+	v.works()
+	v.kept()
 }

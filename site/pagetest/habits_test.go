@@ -16,7 +16,10 @@ var habits = []check{
 	{"pasted sizes", pastedSizes},
 }
 
-func TestHabits(t *testing.T) { holdAll(t, habits) }
+func TestHabits(t *testing.T) {
+	t.Parallel()
+	holdAll(t, habits)
+}
 
 // inSight says whether nothing covers what has the focus.
 const inSight = `(() => { const e = document.activeElement, r = e.getBoundingClientRect()

@@ -153,94 +153,89 @@ func silent(_ *server, _ http.ResponseWriter, r *http.Request, name string, body
 // TestHosts opens the page on each kind of host, in folders of any name, and
 // answers there.
 func TestHosts(t *testing.T) {
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, address := range []string{"settings/", "configured/", "school/", "school/a%20b%20c/", "school/100%25/%C3%A9%20%23/index.html", "no%20types/"} {
-				t.Run(address, func(t *testing.T) {
-					s := serve(t) // one for each: the page before may still be keeping its files
-					p := &page{t, session, s}
-					p.load("/host/" + address)
-					p.fill(copperJob)
-					p.answers(copperTime)
-					for _, said := range s.requests() {
-						if !strings.HasPrefix(said, "/host/"+strings.TrimSuffix(address, "index.html")) && !strings.HasPrefix(said, "/with/") && said != "/favicon.ico" {
-							t.Errorf("asked for %s", said)
-						}
+	t.Parallel()
+	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+		for _, address := range []string{"settings/", "configured/", "school/", "school/a%20b%20c/", "school/100%25/%C3%A9%20%23/index.html", "no%20types/"} {
+			t.Run(address, func(t *testing.T) {
+				s := serve(t) // one for each: the page before may still be keeping its files
+				p := &page{t, session, s}
+				p.load("/host/" + address)
+				p.fill(copperJob)
+				p.answers(copperTime)
+				for _, said := range s.requests() {
+					if !strings.HasPrefix(said, "/host/"+strings.TrimSuffix(address, "index.html")) && !strings.HasPrefix(said, "/with/") && said != "/favicon.ico" {
+						t.Errorf("asked for %s", said)
 					}
-				})
-			}
-		})
-	}
+				}
+			})
+		}
+	})
 }
 
 // TestFromAFolder opens the page as a file: it says which file to open instead.
 // Firefox under automation lets a file load files; there the page simply works.
 func TestFromAFolder(t *testing.T) {
+	t.Parallel()
 	index, err := filepath.Abs(filepath.Join(finished(t), "index.html"))
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			p := &page{t, engine.ForTest(t, name, engine.Options{}), nil}
-			if err := p.Navigate("file://" + index); err != nil {
-				t.Fatal(err)
-			}
-			p.until(`document.getElementById('sentence').textContent.includes('saltbite.html') || arguments[0] && !document.querySelector('.waiting')`, name == engine.Firefox)
-		})
-	}
+	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+		p := &page{t, session, nil}
+		if err := p.Navigate("file://" + index); err != nil {
+			t.Fatal(err)
+		}
+		p.until(`document.getElementById('sentence').textContent.includes('saltbite.html') || arguments[0] && !document.querySelector('.waiting')`, session.Name == engine.Firefox)
+	})
 }
 
 // TestStuck opens the page where it can't work: a plain sentence says so, and
 // what to do, and nothing goes on as if an answer were to come.
 func TestStuck(t *testing.T) {
+	t.Parallel()
 	const old, program, lost = "too old", "WebAssembly is switched off", "could not be loaded whole"
-	s := serve(t)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			session := engine.ForTest(t, name, engine.Options{})
-			for _, c := range []struct {
-				what, address, says string
-				form                bool // what was typed stays in view
-			}{
-				{"an old engine", "/?with=old", old, false},
-				{"no WebAssembly", "/?with=nowasm", program, false},
-				{"a policy without WebAssembly", "/host/program%20forbidden/", program, false},
-				{"no page.js", "/host/no%20page.js/", lost, false},
-				{"half of page.js", "/host/half%20of%20page.js/", lost, false},
-				{"no program", "/host/no%20program/", lost, true},
-				{"no engine.js", "/host/no%20engine.js/", lost, true},
-				{"half a program", "/host/half%20a%20program/", lost, true},
-				{"a login page", "/host/a%20login%20page/", lost, true},
-			} {
-				t.Run(c.what, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.loadOnly(c.address)
-					p.until(`document.getElementById('sentence').textContent.includes(arguments[0])`, c.says)
-					time.Sleep(300 * time.Millisecond) // for what comes late and would say something else
-					if said := p.sentence(); !strings.Contains(said, c.says) {
-						t.Errorf("it says %q", said)
-					}
-					p.until(`document.querySelector('.safety').open && document.getElementById('spoken').textContent.includes(arguments[0])`, c.says)
-					if seen := p.ask(`return document.querySelector('.waiting')?.checkVisibility() ?? false`); seen != false {
-						t.Error("it goes on saying that the calculator is on its way")
-					}
-					if seen := p.ask(`return document.querySelector('.part:not(.safety)').checkVisibility()`); seen != c.form {
-						t.Errorf("the form is in view: %v", seen)
-					}
-				})
-			}
-			for _, host := range []string{"scripts%20forbidden", "no%20answer"} {
-				t.Run(host, func(t *testing.T) {
-					p := &page{t, session, s}
-					p.loadOnly("/host/" + host + "/")
-					if p.ask(`return getComputedStyle(document.querySelector('.waiting')).visibility`) != "hidden" {
-						t.Error("it speaks of waiting at once")
-					}
-					p.until(`getComputedStyle(document.querySelector('.waiting')).visibility === 'visible'`)
-				})
-			}
-		})
-	}
+	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+		s := serve(t)
+		for _, c := range []struct {
+			what, address, says string
+			form                bool // what was typed stays in view
+		}{
+			{"an old engine", "/?with=old", old, false},
+			{"no WebAssembly", "/?with=nowasm", program, false},
+			{"a policy without WebAssembly", "/host/program%20forbidden/", program, false},
+			{"no page.js", "/host/no%20page.js/", lost, false},
+			{"half of page.js", "/host/half%20of%20page.js/", lost, false},
+			{"no program", "/host/no%20program/", lost, true},
+			{"no engine.js", "/host/no%20engine.js/", lost, true},
+			{"half a program", "/host/half%20a%20program/", lost, true},
+			{"a login page", "/host/a%20login%20page/", lost, true},
+		} {
+			t.Run(c.what, func(t *testing.T) {
+				p := &page{t, session, s}
+				p.loadOnly(c.address)
+				p.until(`document.getElementById('sentence').textContent.includes(arguments[0])`, c.says)
+				time.Sleep(300 * time.Millisecond) // for what comes late and would say something else
+				if said := p.sentence(); !strings.Contains(said, c.says) {
+					t.Errorf("it says %q", said)
+				}
+				p.until(`document.querySelector('.safety').open && document.getElementById('spoken').textContent.includes(arguments[0])`, c.says)
+				if seen := p.ask(`return document.querySelector('.waiting')?.checkVisibility() ?? false`); seen != false {
+					t.Error("it goes on saying that the calculator is on its way")
+				}
+				if seen := p.ask(`return document.querySelector('.part:not(.safety)').checkVisibility()`); seen != c.form {
+					t.Errorf("the form is in view: %v", seen)
+				}
+			})
+		}
+		for _, host := range []string{"scripts%20forbidden", "no%20answer"} {
+			t.Run(host, func(t *testing.T) {
+				p := &page{t, session, s}
+				p.loadOnly("/host/" + host + "/")
+				if p.ask(`return getComputedStyle(document.querySelector('.waiting')).visibility`) != "hidden" {
+					t.Error("it speaks of waiting at once")
+				}
+				p.until(`getComputedStyle(document.querySelector('.waiting')).visibility === 'visible'`)
+			})
+		}
+	})
 }

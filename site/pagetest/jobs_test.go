@@ -7,6 +7,7 @@ import (
 )
 
 func TestJobs(t *testing.T) {
+	t.Parallel()
 	holdAll(t, []check{
 		{"keeping and opening", keepsAndOpens},
 		{"naming, copying, deleting", namesCopiesDeletes},
@@ -299,7 +300,7 @@ func damagedFile(t *testing.T, p *page) {
 	}
 	p.until(`[...document.querySelectorAll('#jobs-list input')].map((i) => i.value).sort().join() === 'Damaged,Whole'`)
 	p.until(`[...document.querySelectorAll('#jobs-list .gist')].some((s) => s.textContent.startsWith('Leave it 2 h 3'))`)
-	if late := p.server.requests(); len(late) > 0 {
+	if late := p.server.late(); len(late) > 0 {
 		t.Errorf("keeping jobs asked the server for %q", late)
 	}
 	p.closes()

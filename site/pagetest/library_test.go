@@ -131,26 +131,25 @@ func TestFromAnyFolder(t *testing.T) {
 // TestOnStrictPages uses the module of another origin on pages whose policies
 // allow no more than it needs, and on one that allows no worker.
 func TestOnStrictPages(t *testing.T) {
-	s, other := serve(t), serve(t)
-	from := other.URL + "/host/settings/"
-	needed := "default-src 'none'; script-src 'self' 'wasm-unsafe-eval' " + from + "; connect-src 'self' " + from
-	policies := map[string]string{
-		"with a worker":      needed + "; worker-src blob:",
-		"without a worker":   needed + "; worker-src 'none'",
-		"with trusted types": needed + "; worker-src blob:; require-trusted-types-for 'script'; trusted-types saltbite",
-		"with none allowed":  needed + "; worker-src blob:; require-trusted-types-for 'script'; trusted-types 'none'",
-	}
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			p := &page{t, engine.ForTest(t, name, engine.Options{}), s}
-			for what, policy := range policies {
-				s.policy = policy
-				p.loadOnly("/scripts?most=2&from=" + from + "saltbite.mjs")
-				p.until(`document.getElementById('replies').textContent !== ''`)
-				if said := p.say(`return document.getElementById('replies').textContent`); strings.Count(said, `\"answers\"`) != 2 {
-					t.Errorf("%s: %.300s; the console %.600s", what, said, p.consoleNow())
-				}
+	t.Parallel()
+	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+		s, other := serve(t), serve(t)
+		from := other.URL + "/host/settings/"
+		needed := "default-src 'none'; script-src 'self' 'wasm-unsafe-eval' " + from + "; connect-src 'self' " + from
+		policies := map[string]string{
+			"with a worker":      needed + "; worker-src blob:",
+			"without a worker":   needed + "; worker-src 'none'",
+			"with trusted types": needed + "; worker-src blob:; require-trusted-types-for 'script'; trusted-types saltbite",
+			"with none allowed":  needed + "; worker-src blob:; require-trusted-types-for 'script'; trusted-types 'none'",
+		}
+		p := &page{t, session, s}
+		for what, policy := range policies {
+			s.policy = policy
+			p.loadOnly("/scripts?most=2&from=" + from + "saltbite.mjs")
+			p.until(`document.getElementById('replies').textContent !== ''`)
+			if said := p.say(`return document.getElementById('replies').textContent`); strings.Count(said, `\"answers\"`) != 2 {
+				t.Errorf("%s: %.300s; the console %.600s", what, said, p.consoleNow())
 			}
-		})
-	}
+		}
+	})
 }

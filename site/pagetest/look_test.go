@@ -22,7 +22,10 @@ var looks = []check{
 	{"spoken once", spokenOnce},
 }
 
-func TestLook(t *testing.T) { holdAll(t, looks) }
+func TestLook(t *testing.T) {
+	t.Parallel()
+	holdAll(t, looks)
+}
 
 // inTheme is which theme is seen: by the page's ground, by the scheme that the
 // browser's own controls take, and by the one bar's colour that counts.

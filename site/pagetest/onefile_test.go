@@ -13,6 +13,7 @@ import (
 // TestOneFile opens the page that is one file from a folder, as from a stick,
 // with nothing else in it.
 func TestOneFile(t *testing.T) {
+	t.Parallel()
 	stick := filepath.Join(t.TempDir(), "class hand-out, été")
 	if err := os.Mkdir(stick, 0o755); err != nil {
 		t.Fatal(err)
@@ -26,45 +27,43 @@ func TestOneFile(t *testing.T) {
 		t.Fatal(err)
 	}
 	address := (&url.URL{Scheme: "file", Path: file}).String()
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			p := &page{t, engine.ForTest(t, name, engine.Options{}), serve(t)}
-			open := func() {
-				if err := p.Navigate(address); err != nil {
-					t.Fatal(err)
-				}
-				p.until(loaded)
+	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+		p := &page{t, session, serve(t)}
+		open := func() {
+			if err := p.Navigate(address); err != nil {
+				t.Fatal(err)
 			}
-			open()
-			p.ask(`try { localStorage.clear() } catch {}`)
-			open()
-			p.fill(copperJob)
-			p.answers(copperTime)
-			p.typeIn("salt", "silver nit") // what a metal or a salt suggests comes from the program too
-			p.until(`document.querySelector('#salt-list [role=option]')`)
-			p.click("#example")
-			p.answers("brass")
-			version := p.say(`return document.querySelector('.version').textContent`)
-			if !strings.Contains(version, "never updates itself") || !strings.HasPrefix(version, "Saltbite ") {
-				t.Errorf("its foot says %q", version)
+			p.until(loaded)
+		}
+		open()
+		p.ask(`try { localStorage.clear() } catch {}`)
+		open()
+		p.fill(copperJob)
+		p.answers(copperTime)
+		p.typeIn("salt", "silver nit") // what a metal or a salt suggests comes from the program too
+		p.until(`document.querySelector('#salt-list [role=option]')`)
+		p.click("#example")
+		p.answers("brass")
+		version := p.say(`return document.querySelector('.version').textContent`)
+		if !strings.Contains(version, "never updates itself") || !strings.HasPrefix(version, "Saltbite ") {
+			t.Errorf("its foot says %q", version)
+		}
+		asked := p.ask(`return performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => !/^(blob|data):/.test(name)).join()`)
+		if asked != "" {
+			t.Errorf("one file asked for %v", asked)
+		}
+		for _, violation := range p.violations(axe(t)) {
+			t.Error(violation)
+		}
+		if session.Name == engine.Chromium { // Firefox notes each directive that it does not know, the third needs a hook
+			if said := p.consoleNow(); said != "" {
+				t.Errorf("the console says %s", said)
 			}
-			asked := p.ask(`return performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => !/^(blob|data):/.test(name)).join()`)
-			if asked != "" {
-				t.Errorf("one file asked for %v", asked)
-			}
-			for _, violation := range p.violations(axe(t)) {
-				t.Error(violation)
-			}
-			if name == engine.Chromium { // Firefox notes each directive that it does not know, the third needs a hook
-				if said := p.consoleNow(); said != "" {
-					t.Errorf("the console says %s", said)
-				}
-			}
-			if p.ask(strangeStyle) != false {
-				t.Error("a style of which the policy has no hash is applied")
-			}
-		})
-	}
+		}
+		if p.ask(strangeStyle) != false {
+			t.Error("a style of which the policy has no hash is applied")
+		}
+	})
 }
 
 // strangeStyle tries a style that is not the file's own.

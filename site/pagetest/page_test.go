@@ -50,22 +50,23 @@ var checks = []check{
 	{"silent console", silentConsole},
 }
 
-func TestPage(t *testing.T) { holdAll(t, checks) }
+func TestPage(t *testing.T) {
+	t.Parallel()
+	holdAll(t, checks)
+}
 
 // TestDark holds the dark scheme to its contrasts: an engine that can't change
 // the scheme while it runs is started anew.
 func TestDark(t *testing.T) {
-	s := serve(t)
-	for _, name := range engine.Names {
-		t.Run(name, func(t *testing.T) {
-			p := &page{t, engine.ForTest(t, name, engine.Options{Dark: true}), s}
-			p.fresh()
-			if dark := p.ask(`return matchMedia('(prefers-color-scheme: dark)').matches`); dark != true {
-				t.Fatal("the page is not dark")
-			}
-			noViolation(t, p)
-		})
-	}
+	t.Parallel()
+	eachOf(t, engine.Names, func(t *testing.T, name string) {
+		p := &page{t, engine.ForTest(t, name, engine.Options{Dark: true}), serve(t)}
+		p.fresh()
+		if dark := p.ask(`return matchMedia('(prefers-color-scheme: dark)').matches`); dark != true {
+			t.Fatal("the page is not dark")
+		}
+		noViolation(t, p)
+	})
 }
 
 // page is the page in a browser, and what a person does with it.
@@ -179,8 +180,13 @@ func (p *page) click(selector string) {
 	if err != nil {
 		p.Fatal(err)
 	}
-	if err := e.Click(); err != nil {
-		p.Fatal(err)
+	// What has just been opened is in view a moment later.
+	deadline := time.Now().Add(patience)
+	for err = e.Click(); err != nil; err = e.Click() {
+		if !strings.Contains(err.Error(), "not interactable") || time.Now().After(deadline) {
+			p.Fatal(err)
+		}
+		time.Sleep(20 * time.Millisecond)
 	}
 }
 
@@ -494,9 +500,7 @@ func noRequestAfterLoad(t *testing.T, p *page) {
 	p.click("#example")
 	p.click("#clear")
 	time.Sleep(300 * time.Millisecond)
-	// What keeps the page on the device is asked for once the page is there.
-	late := slices.DeleteFunc(p.server.requests(), func(address string) bool { return address == "/sw.js" })
-	if len(late) > 0 {
+	if late := p.server.late(); len(late) > 0 {
 		t.Errorf("after it was loaded the page asked for %q", late)
 	}
 }

@@ -12,6 +12,7 @@ import (
 // TestPaper holds the bench card and the labels to what a printer gets of them.
 // The third engine can't print from a test: there the style of print is tried.
 func TestPaper(t *testing.T) {
+	t.Parallel()
 	hold(t, []string{engine.Chromium, engine.Firefox}, (*page).fresh, []check{
 		{"the card alone", cardAlone},
 		{"the longest job", longestCard},

@@ -15,29 +15,29 @@ import (
 // TestPrint reads the printed page back: the sentence stands on it, and what was
 // given, also in a part that is folded away.
 func TestPrint(t *testing.T) {
-	for _, name := range []string{engine.Chromium, engine.Firefox} { // the third has no print command
-		t.Run(name, func(t *testing.T) {
-			p := &page{t, engine.ForTest(t, name, engine.Options{}), serve(t)}
-			p.fresh()
-			p.fill(copperJob)
-			p.fill(map[string]string{"line": "0.3"})
-			p.answers(copperTime)
-			document, err := p.Print()
-			if err != nil {
-				t.Fatal(err)
+	t.Parallel()
+	printing := []string{engine.Chromium, engine.Firefox} // the third has no print command
+	inEngines(t, printing, func(t *testing.T, session *engine.Session) {
+		p := &page{t, session, serve(t)}
+		p.fresh()
+		p.fill(copperJob)
+		p.fill(map[string]string{"line": "0.3"})
+		p.answers(copperTime)
+		document, err := p.Print()
+		if err != nil {
+			t.Fatal(err)
+		}
+		words := strings.Join(strings.Fields(textOf(t, document)), " ")
+		printed := strings.Join(strings.Fields(p.say(`return document.getElementById('printed').textContent`)), " ")
+		if today := "printed " + time.Now().Format("2 January 2006"); !strings.Contains(printed, " Cu ") || !strings.HasSuffix(printed, today) {
+			t.Errorf("the metal's composition and the day are %q", printed)
+		}
+		for _, wanted := range []string{copperTime, "copper", "Current density", "Narrowest line", printed} {
+			if !strings.Contains(words, wanted) {
+				t.Errorf("%q is not printed: %s", wanted, words)
 			}
-			words := strings.Join(strings.Fields(textOf(t, document)), " ")
-			printed := strings.Join(strings.Fields(p.say(`return document.getElementById('printed').textContent`)), " ")
-			if today := "printed " + time.Now().Format("2 January 2006"); !strings.Contains(printed, " Cu ") || !strings.HasSuffix(printed, today) {
-				t.Errorf("the metal's composition and the day are %q", printed)
-			}
-			for _, wanted := range []string{copperTime, "copper", "Current density", "Narrowest line", printed} {
-				if !strings.Contains(words, wanted) {
-					t.Errorf("%q is not printed: %s", wanted, words)
-				}
-			}
-		})
-	}
+		}
+	})
 }
 
 // textOf is the text of a PDF.

@@ -67,6 +67,7 @@ var runChecks = []check{
 }
 
 func TestRunning(t *testing.T) {
+	t.Parallel()
 	hold(t, engine.Names, func(p *page) { p.freshClock(clocked) }, runChecks)
 }
 

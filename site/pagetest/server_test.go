@@ -9,6 +9,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -191,4 +192,10 @@ func (s *server) requests() []string {
 	log := s.log
 	s.log = nil
 	return log
+}
+
+// late is what was asked for since the last call, once the page was there: but for
+// what keeps it on the device, which then asks after itself.
+func (s *server) late() []string {
+	return slices.DeleteFunc(s.requests(), func(address string) bool { return address == "/sw.js" })
 }

@@ -12,6 +12,7 @@ import (
 )
 
 func TestShare(t *testing.T) {
+	t.Parallel()
 	holdAll(t, []check{
 		{"every vector opens to its answers", vectorsByLink},
 		{"a link on opening", linkOnOpening},
@@ -84,7 +85,8 @@ func answersOf(t *testing.T, reply string) string {
 }
 
 // byLink are the replies to texts that come in links, and to the links that the
-// page then makes.
+// page then makes. Engines let a page change its address some ten times in a
+// second, so each takes its time.
 func (p *page) byLink(texts []string) (replies [][2]string) {
 	p.Helper()
 	err := p.ExecuteAsync(&replies, `const [texts, done] = arguments
@@ -92,7 +94,9 @@ func (p *page) byLink(texts []string) (replies [][2]string) {
 		const answered = async (text) => {
 			dataset.reply = ''
 			location.hash = text
+			const paced = new Promise((next) => setTimeout(next, 120))
 			for (let n = 0; n < 2000 && !dataset.reply; n++) await new Promise((next) => setTimeout(next, 5))
+			await paced
 			return dataset.reply
 		}
 		void (async () => {

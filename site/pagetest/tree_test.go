@@ -59,6 +59,7 @@ func (n told) invalid() bool {
 // TestTree: in Chromium's accessibility tree every control of the sheet has its
 // label, its unit, its help, and what is wrong with what stands in it.
 func TestTree(t *testing.T) {
+	t.Parallel()
 	p := &page{t, engine.ForTest(t, engine.Chromium, engine.Options{}), serve(t)}
 	p.fresh()
 	p.ask(`for (const d of document.querySelectorAll('details')) d.open = true`)
@@ -103,6 +104,7 @@ var everywhere = map[string]bool{"an ordinary job": true, "mistakes and cautions
 // TestNoViolationAtAnySize lets axe look in both themes as chosen by the switch
 // and at three sizes, the phone's with its touch.
 func TestNoViolationAtAnySize(t *testing.T) {
+	t.Parallel()
 	axe, err := os.ReadFile("../node_modules/axe-core/axe.min.js")
 	if os.IsNotExist(err) && os.Getenv("SALTBITE_SETUP") == "" {
 		t.Skip("there is no axe-core; npm ci in site/ brings it")
