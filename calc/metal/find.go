@@ -73,7 +73,7 @@ func (x *index) begun(query string) []Hit {
 		return nil
 	}
 	head, last := list[:len(list)-1], list[len(list)-1]
-	if x.others[last] != "" || len(head) > 0 && (shapes[head[0]] || x.inOrder(head) != nil) {
+	if x.strangers().others[last] != "" || len(head) > 0 && (shapes[head[0]] || x.inOrder(head) != nil) {
 		return nil
 	}
 	var longer []whole

@@ -20,7 +20,11 @@ const (
 func fold(text string) string {
 	var b strings.Builder
 	b.Grow(len(text))
-	text = replaceAll(strings.ToLower(strings.Map(latin, text)), endings[:])
+	if isPlain(text) {
+		text = strings.ToLower(text)
+	} else {
+		text = replaceAll(strings.ToLower(strings.Map(latin, text)), endings[:])
+	}
 	var before rune
 	for _, r := range text {
 		s := ""
@@ -43,6 +47,17 @@ func fold(text string) string {
 		before = r
 	}
 	return strings.TrimSpace(b.String())
+}
+
+// isPlain says that a text is ASCII and holds no apostrophe, as nearly all do: no
+// look-alike is in it then, and no ending.
+func isPlain(text string) bool {
+	for i := range len(text) {
+		if c := text[i]; c >= utf8.RuneSelf || c == '\'' || c == '`' {
+			return false
+		}
+	}
+	return true
 }
 
 // latin is the Latin letter that a rune is drawn like, else the rune itself.

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 	"sync"
-	"unicode/utf8"
 )
 
 // call is one way of naming a metal.
@@ -30,14 +29,10 @@ type index struct {
 	grades map[string][]call // see code
 	wholes []whole           // every name, in the catalogue's order
 
-	vocabulary []spellable                // what a misspelt word is compared with
-	known      map[string]bool            // words of names
-	fixed      map[string]bool            // words that mean something else, and are never misspelt ones
-	wordsOf    map[*Metal]map[string]bool // all that a metal's names consist of
+	wordsOf map[*Metal]map[string]bool // all that a metal's names consist of
 
-	others       map[string]string // other things, see others.go
-	longestOther int               // in words
-	guesses      []spellable       // their names of one long word
+	// For a text that calls nothing by its name: made when the first one comes.
+	strangers func() *strangers
 }
 
 var theIndex = sync.OnceValue(newIndex)
@@ -52,30 +47,13 @@ func newIndex() *index {
 		joined:  make(map[string][]call, manyNames),
 		bags:    make(map[string][]call, manyNames),
 		grades:  make(map[string][]call, manyNames),
-		known:   make(map[string]bool, manyNames),
-		fixed:   map[string]bool{},
 		wordsOf: map[*Metal]map[string]bool{},
 	}
+	x.strangers = sync.OnceValue(func() *strangers { return newStrangers(x.wholes) })
 	for m := range All() {
 		x.wordsOf[m] = map[string]bool{}
 		x.add(m)
 	}
-	x.others, x.longestOther = otherThings()
-	for _, list := range []map[string]bool{joints, shapes, lookAlikes} {
-		for w := range list {
-			x.fixed[w] = true
-		}
-	}
-	for name := range x.others {
-		for w := range strings.FieldsSeq(name) {
-			x.fixed[w] = true
-		}
-		if n := utf8.RuneCountInString(name); n >= guessable && !strings.Contains(name, " ") {
-			x.guesses = append(x.guesses, spellable{word: name, n: n, which: lettersOf(name)})
-		}
-	}
-	delete(x.fixed, "silicone") // beside bronze it is meant for silicon
-	x.addSpellable()
 	return x
 }
 
@@ -122,7 +100,6 @@ func (x *index) addName(m *Metal, name, why string) {
 	c := call{metal: m, name: name, why: why}
 	list := words(fold(name))
 	for _, w := range list {
-		x.known[w] = true
 		x.wordsOf[m][w] = true
 	}
 	folded := strings.Join(list, " ")

@@ -37,7 +37,7 @@ func (x *index) look(text string) (calls []call, mixture *Metal, err error) {
 	if calls := x.corrected(list, bare); calls != nil {
 		return calls, nil, nil
 	}
-	return nil, nil, &Unknown{Typed: text, What: x.other(list)}
+	return nil, nil, &Unknown{Typed: text, What: x.strangers().other(list)}
 }
 
 // inOrder finds a grade or a name that is these words in this order, with or
@@ -75,7 +75,7 @@ func (x *index) corrected(list, bare []string) []call {
 	var best []call
 	fewest := 0
 	for _, l := range [][]string{list, bare} {
-		x.corrections(l, func(right []string, slips int) {
+		x.strangers().corrections(l, func(right []string, slips int) {
 			if best != nil && slips >= fewest {
 				return
 			}

@@ -96,7 +96,7 @@ const guessable = 8
 // other says what else than a metal of this bench a text speaks of: the longest
 // name of such a thing in it, rightly spelt or nearly. Of two names as near to a
 // word, the first in the alphabet is guessed.
-func (x *index) other(list []string) string {
+func (x *strangers) other(list []string) string {
 	if what := x.otherIn(list); what != "" {
 		return what
 	}
@@ -120,7 +120,7 @@ func (x *index) other(list []string) string {
 
 // otherIn is other's for words rightly spelt. A single word that stands beside a
 // metal's says nothing of the two: "steel brass" is anybody's guess.
-func (x *index) otherIn(list []string) string {
+func (x *strangers) otherIn(list []string) string {
 	for n := min(x.longestOther, len(list)); n > 0; n-- {
 		for at := 0; at+n <= len(list); at++ {
 			what := x.others[strings.Join(list[at:at+n], " ")]
@@ -133,7 +133,7 @@ func (x *index) otherIn(list []string) string {
 }
 
 // metalBeside says that another word of a list than the one there is a metal's.
-func (x *index) metalBeside(list []string, there int) bool {
+func (x *strangers) metalBeside(list []string, there int) bool {
 	for i, w := range list {
 		_, element := elementNamed(w)
 		if i != there && w != list[there] && (element || familyWords[w] != "" || len(x.others[w]) > 0) {

@@ -53,22 +53,56 @@ func (l letters) apart(other letters) int {
 	return max(bits.OnesCount32(uint32(l&^other)), bits.OnesCount32(uint32(other&^l)))
 }
 
+// strangers tell what a text may be that calls no metal by its name: a name that
+// is misspelt, or another thing.
+type strangers struct {
+	vocabulary []spellable     // what a misspelt word is compared with
+	known      map[string]bool // words of names
+	fixed      map[string]bool // words that mean something else, and are never misspelt ones
+
+	others       map[string]string // other things, see others.go
+	longestOther int               // in words
+	guesses      []spellable       // their names of one long word
+}
+
+func newStrangers(names []whole) *strangers {
+	x := &strangers{known: make(map[string]bool, manyNames), fixed: map[string]bool{}}
+	x.others, x.longestOther = otherThings()
+	for _, list := range []map[string]bool{joints, shapes, lookAlikes} {
+		for w := range list {
+			x.fixed[w] = true
+		}
+	}
+	for name := range x.others {
+		for w := range strings.FieldsSeq(name) {
+			x.fixed[w] = true
+		}
+		if n := utf8.RuneCountInString(name); n >= guessable && !strings.Contains(name, " ") {
+			x.guesses = append(x.guesses, spellable{word: name, n: n, which: lettersOf(name)})
+		}
+	}
+	delete(x.fixed, "silicone") // beside bronze it is meant for silicon
+	x.addSpellable(names)
+	return x
+}
+
 // addSpellable enters the staples, the long words of names and Spanish brass,
 // which the French write longer, and names run together, in the catalogue's
 // order.
-func (x *index) addSpellable() {
+func (x *strangers) addSpellable(names []whole) {
 	had := map[string]bool{}
-	for _, w := range x.wholes {
+	for _, w := range names {
 		for one := range strings.FieldsSeq(w.folded) {
+			x.known[one] = true
 			x.addOneSpellable(one, false, had)
 		}
 	}
-	for _, w := range x.wholes {
+	for _, w := range names {
 		x.addOneSpellable(strings.ReplaceAll(w.folded, " ", ""), true, had)
 	}
 }
 
-func (x *index) addOneSpellable(w string, run bool, had map[string]bool) {
+func (x *strangers) addOneSpellable(w string, run bool, had map[string]bool) {
 	n := utf8.RuneCountInString(w)
 	if had[w] || n < spellableAlone && !staples[w] && w != "laton" || strings.ContainsAny(w, "0123456789") {
 		return
@@ -85,7 +119,7 @@ type spelling struct {
 
 // spellings lists what a word may have been meant for, nearest first, in the
 // vocabulary's order among equals; alone says that the word is all there is.
-func (x *index) spellings(word string, alone bool) []spelling {
+func (x *strangers) spellings(word string, alone bool) []spelling {
 	n := utf8.RuneCountInString(word)
 	if x.fixed[word] || strings.ContainsAny(word, "0123456789") {
 		return nil
@@ -147,7 +181,7 @@ func swapped(a, b string) bool {
 // corrections tries a list of words with up to mostCorrections of them
 // corrected, and says how many slips that forgives. A word of no name must be
 // corrected; a word of one may be, since names are mixed ("sterling silber").
-func (x *index) corrections(list []string, try func(corrected []string, slips int)) {
+func (x *strangers) corrections(list []string, try func(corrected []string, slips int)) {
 	if len(list) > longestMisspelt {
 		return
 	}

@@ -193,9 +193,13 @@ var familiar = []string{
 }
 
 var (
-	bySymbol = map[string]*unit{}  // by the symbol, as written
-	byWord   = map[string][]unit{} // by each word for it, folded
+	bySymbol = map[string]*unit{}                 // by the symbol, as written
+	byWord   = make(map[string][]unit, manyWords) // by each word for it, folded
 )
+
+// manyWords is about how many words there are: a map that need not grow is made
+// sooner.
+const manyWords = 600
 
 func init() {
 	for _, r := range table {
