@@ -59,7 +59,7 @@ func bench(root string, args []string) error {
 		func() error { return m.sizes(root, made) },
 		func() error { return m.ratio(root) },
 		func() error { return m.inNode(root, dist) },
-		func() error { return m.page(made) },
+		func() error { return m.page(root, made) },
 		func() error { return m.coldOpen(root, made) },
 		func() error { return m.performance(root, made) },
 		func() error { return fuzzAll(root, calls) },

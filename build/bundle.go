@@ -1,8 +1,8 @@
 package main
 
 import (
+	"encoding/json"
 	"fmt"
-	"os"
 	"path/filepath"
 	"slices"
 	"strconv"
@@ -27,11 +27,15 @@ type bundle struct {
 // language that they all read.
 const oldest = "old.js"
 
-// In this order: the others know the engine by its seal.
+// A module would have to come with its type, and some hosts send none.
+var (
+	headBundle = bundle{entry: "site/page/head.js", out: "head.js", format: api.FormatIIFE}
+	pageBundle = bundle{entry: "site/page/page.js", out: "page.js", format: api.FormatIIFE}
+)
+
 var bundles = []bundle{
-	{entry: "site/page/theme.js", out: "theme.js", format: api.FormatIIFE},     // runs before anything is painted, as no module does
-	{entry: "site/engine/worker.js", out: "engine.js", format: api.FormatIIFE}, // a worker made from a Blob is no module
-	{entry: "site/page/page.js", out: "page.js", format: api.FormatIIFE},       // a module must come with its type, and some hosts send none
+	headBundle,
+	pageBundle,
 	{entry: "site/saltbite.mjs", out: "saltbite.mjs", format: api.FormatESModule},
 	{entry: "site/page/old.js", out: oldest, format: api.FormatIIFE},
 	{entry: "site/embed/embed.js", out: "embed.js", format: api.FormatIIFE},
@@ -75,33 +79,55 @@ func wrapGlue(glue []byte) string {
 		"return scope.Go;\n}\n"
 }
 
-// sealsModule is what modules import to know the engine's files by:
+// sealsModule is what modules import to know the program by:
 //
 //	import { seals } from 'build:seals'
 //	const { tag, integrity } = seals['saltbite.wasm']
 const sealsModule = "build:seals"
 
-// writeSeals makes that module, of the engine's files as they are in a site.
+// writeSeals makes that module, of the program as it is in a site.
 func writeSeals(made site) string {
-	var text strings.Builder
-	text.WriteString("export const seals = {\n")
-	for _, name := range []string{"saltbite.wasm", "engine.js"} {
-		s := seal.Of(made[name])
-		fmt.Fprintf(&text, "%q: { tag: %q, integrity: %q },\n", name, s.Tag(), s.Integrity)
-	}
-	text.WriteString("}\n")
-	return text.String()
+	s := seal.Of(made["saltbite.wasm"])
+	return fmt.Sprintf("export const seals = { 'saltbite.wasm': { tag: %q, integrity: %q } }\n", s.Tag(), s.Integrity)
 }
 
-// make makes the bundle for a site in which the engine's files are made.
+// workerModule is what modules import to get the worker's script as text: a
+// worker is made from a Blob of it.
+//
+//	import { source } from 'build:worker'
+const workerModule = "build:worker"
+
+// writeWorker makes that module, with the worker's script made of others that the
+// build writes and with what is added to it.
+func writeWorker(root string, written map[string]string, added string) (string, error) {
+	worker := bundle{entry: "site/engine/worker.js", format: api.FormatIIFE} // a worker made from a Blob is no module
+	script, err := worker.makeWith(root, written)
+	if err != nil {
+		return "", err
+	}
+	var quoted strings.Builder
+	encoder := json.NewEncoder(&quoted)
+	encoder.SetEscapeHTML(false)
+	err = encoder.Encode(string(script) + added)
+	return "export const source = " + quoted.String(), err
+}
+
+// make makes the bundle for a site in which the program is made.
 func (b bundle) make(root string, made site) ([]byte, error) {
+	return b.makeAdding(root, made, "")
+}
+
+// makeAdding makes it with something added to the worker's script.
+func (b bundle) makeAdding(root string, made site, added string) ([]byte, error) {
 	source, err := glue(root)
 	if err != nil {
 		return nil, err
 	}
-	return b.makeWith(root, map[string]string{
-		glueModule: wrapGlue(source), sealsModule: writeSeals(made), vocabularyModule: vocabulary(),
-	})
+	written := map[string]string{glueModule: wrapGlue(source), sealsModule: writeSeals(made), vocabularyModule: vocabulary()}
+	if written[workerModule], err = writeWorker(root, written, added); err != nil {
+		return nil, err
+	}
+	return b.makeWith(root, written)
 }
 
 // makeWith makes the bundle with modules that the build writes, by their names.
@@ -201,11 +227,10 @@ func exchanging(root string, instead map[string]string) api.Plugin {
 // scriptWithoutGlue is the page's own script, without wasm_exec.js: what the
 // limit of its size is about.
 func scriptWithoutGlue(root string) ([]byte, error) {
-	for _, b := range bundles {
-		if b.out == "page.js" {
-			return b.makeWith(root, map[string]string{
-				glueModule: "export function installGo(scope) { return scope.Go }", sealsModule: writeSeals(nil)})
-		}
+	written := map[string]string{glueModule: "export function installGo(scope) { return scope.Go }", sealsModule: writeSeals(nil)}
+	var err error
+	if written[workerModule], err = writeWorker(root, written, ""); err != nil {
+		return nil, err
 	}
-	return nil, os.ErrNotExist
+	return pageBundle.makeWith(root, written)
 }

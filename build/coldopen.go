@@ -29,7 +29,8 @@ const answering = `addEventListener('DOMContentLoaded', () => {
 	}).observe(place, { childList: true, characterData: true, subtree: true })
 })`
 
-const answeringTag = `<head><script src="answering.js"></script>`
+// Behind a policy, before which a browser asks for nothing ahead.
+const answeringTag = `</title><script src="answering.js"></script>`
 
 const bareHTML = `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>bare</title>` +
 	`<script type="module" src="page.js"></script></head><body><p id="sentence"></p></body></html>`
@@ -42,7 +43,7 @@ func (m *measure) coldOpen(root string, made site) error {
 	if err != nil {
 		return err
 	}
-	least, err := bareSite(root, made)
+	least, err := bareSite(root)
 	if err != nil {
 		return err
 	}
@@ -63,24 +64,24 @@ func (m *measure) coldOpen(root string, made site) error {
 }
 
 // bareSite is a page that asks the bare program one thing.
-func bareSite(root string, made site) (site, error) {
+func bareSite(root string) (site, error) {
 	program, err := buildProgram(root, "./build/bare", "dev")
 	if err != nil {
 		return nil, err
 	}
-	least := site{"saltbite.wasm": program, "engine.js": made["engine.js"], "index.html": []byte(bareHTML)}
+	least := site{"saltbite.wasm": program, "index.html": []byte(bareHTML)}
 	page := bundle{entry: "build/bare/page.js", out: "page.js", format: api.FormatESModule}
 	if least[page.out], err = page.make(root, least); err != nil {
 		return nil, err
 	}
-	return watchedAnswer(root, least, []string{"index.html", "page.js", "engine.js", "saltbite.wasm"})
+	return watchedAnswer(root, least, []string{"index.html", "page.js", "saltbite.wasm"})
 }
 
 // watchedAnswer is a site that notes its first answer, and what keeps it.
 func watchedAnswer(root string, made site, names []string) (site, error) {
 	watched := made.withoutTwins()
 	watched["answering.js"] = []byte(answering)
-	html := bytes.Replace(made["index.html"], []byte("<head>"), []byte(answeringTag), 1)
+	html := bytes.Replace(made["index.html"], []byte("</title>"), []byte(answeringTag), 1)
 	err := keepOffline(root, watched, append(slices.Clone(names), "answering.js"), func(string) ([]byte, error) { return html, nil })
 	return watched, err
 }

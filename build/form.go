@@ -27,12 +27,12 @@ type page struct {
 
 // built is what the page says of the version that it belongs to.
 type built struct {
-	Use                  use
-	Version              string
-	Content              string // names what is in all files that a device keeps
-	Theme, Style, Script loaded
-	Old                  loaded // for browsers that can't run the page
-	Icon                 template.URL
+	Use                 use
+	Version             string
+	Content             string // names what is in all files that a device keeps
+	Head, Style, Script loaded
+	Old                 loaded // for browsers that can't run the page
+	Icon                template.URL
 }
 
 // loaded is a file that the page loads, by its body.

@@ -18,7 +18,7 @@ type header struct {
 }
 
 // forOthers are the files that pages of other sites load.
-var forOthers = []string{"saltbite.mjs", "engine.js", "saltbite.wasm", "embed.js"}
+var forOthers = []string{"saltbite.mjs", "saltbite.wasm", "embed.js"}
 
 // headers are what a host is asked to send beside the types. The page works
 // without any of them.

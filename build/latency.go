@@ -3,7 +3,6 @@ package main
 import (
 	"errors"
 	"fmt"
-	"maps"
 	"net"
 	"net/http"
 	"slices"
@@ -72,8 +71,8 @@ const repeating = `
 
 // page measures the page in Chromium: unslowed the replies of the worker, and
 // slowed the time from a key to the painted answer.
-func (m *measure) page(made site) error {
-	fast, err := latencies(made, 1)
+func (m *measure) page(root string, made site) error {
+	fast, err := latencies(root, made, 1)
 	if errors.Is(err, engine.ErrMissing) {
 		m.past = append(m.past, "latency on the page: "+err.Error())
 		return nil
@@ -81,7 +80,7 @@ func (m *measure) page(made site) error {
 	if err != nil {
 		return err
 	}
-	slow, err := latencies(made, slowdown)
+	slow, err := latencies(root, made, slowdown)
 	if err != nil {
 		return err
 	}
@@ -97,13 +96,17 @@ func (m *measure) page(made site) error {
 type noted struct{ Painted, Replied []float64 }
 
 // latencies types on the page and notes each key.
-func latencies(made site, slow int) (noted, error) {
+func latencies(root string, made site, slow int) (noted, error) {
+	variant, err := watched(root, made, slow)
+	if err != nil {
+		return noted{}, err
+	}
 	s, err := engine.Start(engine.Chromium, engine.Options{})
 	if err != nil {
 		return noted{}, err
 	}
 	defer s.Close()
-	address, stop, err := serveOnce(watched(made, slow))
+	address, stop, err := serveOnce(variant)
 	if err != nil {
 		return noted{}, err
 	}
@@ -132,13 +135,17 @@ func latencies(made site, slow int) (noted, error) {
 
 // watched is the site with the watch on its page and, slowed, a worker that
 // repeats itself.
-func watched(made site, slow int) site {
-	variant := maps.Clone(made)
+func watched(root string, made site, slow int) (site, error) {
+	variant := made.withoutTwins()
 	variant["watch.js"] = []byte(watching)
 	delete(variant, keeper.out) // what keeps the page would work meanwhile
-	seal.Replace(variant, "engine.js", append(slices.Clone(made["engine.js"]), fmt.Sprintf(repeating, slow)...))
+	slowed, err := headBundle.makeAdding(root, made, fmt.Sprintf(repeating, slow))
+	if err != nil {
+		return nil, err
+	}
+	seal.Replace(variant, headBundle.out, slowed)
 	variant["index.html"] = []byte(strings.Replace(string(variant["index.html"]), "<head>", `<head><script src="watch.js"></script>`, 1))
-	return variant
+	return variant, nil
 }
 
 func serveOnce(made site) (address string, stop func(), err error) {

@@ -44,7 +44,7 @@ func npmPackage(version string) []byte {
 		License:     "BSD-3-Clause",
 		Type:        "module",
 		Exports:     map[string]export{".": {"./saltbite.d.mts", "./saltbite.mjs"}},
-		Files:       []string{"saltbite.mjs", "saltbite.d.mts", "saltbite.wasm", "engine.js", "licences.txt", "versions.txt"},
+		Files:       []string{"saltbite.mjs", "saltbite.d.mts", "saltbite.wasm", "licences.txt", "versions.txt"},
 		Engines:     map[string]string{"node": ">=" + nodeEngine()},
 	})
 	return b.Bytes()

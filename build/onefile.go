@@ -19,30 +19,30 @@ import (
 // oneFile is a page that holds all that it needs: style, scripts, and the
 // program packed by gzip as base64.
 type oneFile struct {
-	use    use
-	out    string
-	script bundle   // takes the place of page.js
-	style  []string // added to the page's style
+	use     use
+	out     string
+	entry   string   // of what takes the place of page.js
+	without []string // parts of the page that have no sense there
+	style   []string // added to the page's style
 }
 
 var oneFiles = []oneFile{
-	{use: asFile, out: "saltbite.html", script: bundle{
-		entry: "site/page/page.js", format: api.FormatIIFE,
-		instead: map[string]string{
-			"site/engine/files.js": "site/embed/inlined.js",
-			"site/page/offline.js": "site/embed/without.js",
-		},
-	}},
-	{use: inFrame, out: "embed.html", style: []string{"embed/frame.css"}, script: bundle{
-		entry: "site/embed/frame.js", format: api.FormatIIFE,
-		instead: map[string]string{
-			"site/engine/files.js": "site/embed/inlined.js",
-			"site/page/jobs.js":    "site/embed/without.js",
-			"site/page/offline.js": "site/embed/without.js",
-			"site/page/running.js": "site/embed/without.js",
-			"site/page/share.js":   "site/embed/without.js",
-		},
-	}},
+	{use: asFile, out: "saltbite.html", entry: "site/page/page.js", without: []string{"offline"}},
+	{use: inFrame, out: "embed.html", entry: "site/embed/frame.js", style: []string{"embed/frame.css"},
+		without: []string{"jobs", "offline", "running", "share"}},
+}
+
+// script is a bundle for the page as one file.
+func (f oneFile) script(entry string) bundle {
+	instead := map[string]string{
+		"site/engine/files.js": "site/embed/inlined.js",
+		"site/page/early.js":   "site/embed/without.js",
+		"site/page/opening.js": "site/embed/opening.js",
+	}
+	for _, part := range f.without {
+		instead["site/page/"+part+".js"] = "site/embed/without.js"
+	}
+	return bundle{entry: entry, format: api.FormatIIFE, instead: instead}
 }
 
 // addOneFiles makes them of the files that the site has.
@@ -54,8 +54,10 @@ func (s site) addOneFiles(root string, as built) error {
 			return err
 		}
 		files := maps.Clone(s)
-		if files["page.js"], err = file.script.make(root, s); err != nil {
-			return err
+		for name, entry := range map[string]string{headBundle.out: headBundle.entry, pageBundle.out: file.entry} {
+			if files[name], err = file.script(entry).make(root, s); err != nil {
+				return err
+			}
 		}
 		if files["style.css"], err = styleSheet(root, file.style...); err != nil {
 			return err
@@ -83,8 +85,8 @@ var (
 	elsewhere = regexp.MustCompile(`<link\b[^>]*>|<[^>]*\ssrc=[^>]*>`) // what is left of them
 )
 
-// inlined is a page with the files that it names put into it, the engine's
-// files after all else, and a policy that allows just these.
+// inlined is a page with the files that it names put into it, the program
+// after all else, and a policy that allows just these.
 func (s site) inlined(page []byte) ([]byte, error) {
 	in := inliner{site: s}
 	text := linkTag.ReplaceAllStringFunc(string(page), in.link)
@@ -97,8 +99,7 @@ func (s site) inlined(page []byte) ([]byte, error) {
 	policy := policyOfOneFile(policyOf(page), in.scripts, in.styles)
 	text = policyTag.ReplaceAllLiteralString(text, `<meta http-equiv="Content-Security-Policy" content="`+policy+`"`)
 	program := base64.StdEncoding.EncodeToString(gzipped(s["saltbite.wasm"]))
-	text = strings.Replace(text, "</body>", dataBlock("engine.js", in.text("engine.js", "script"))+
-		dataBlock("saltbite.wasm", program)+in.late.String()+"</body>", 1)
+	text = strings.Replace(text, "</body>", dataBlock("saltbite.wasm", program)+in.late.String()+"</body>", 1)
 	return []byte(text), in.wrong
 }
 

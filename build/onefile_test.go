@@ -13,7 +13,7 @@ import (
 
 func TestOneFileHoldsAllThatThePageNames(t *testing.T) {
 	files := site{"a.css": []byte("b{}"), "b.js": []byte("let a = '&<b'"), "i.svg": []byte("<svg/>"),
-		"engine.js": []byte("worker"), "saltbite.wasm": []byte("\x00asm")}
+		"saltbite.wasm": []byte("\x00asm")}
 	page := `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; connect-src 'self'; img-src 'self' data:; worker-src blob:">
 <link rel="icon" href="i.svg">
 <link rel="manifest" href="app.webmanifest">
@@ -25,8 +25,7 @@ func TestOneFileHoldsAllThatThePageNames(t *testing.T) {
 <link rel="icon" href="data:image/svg+xml;base64,PHN2Zy8+">
 <style>b{}</style>
 <script type="module">let a = '&<b'</script>
-<body><script type="text/plain" id="engine.js">worker</script>
-<script type="text/plain" id="saltbite.wasm">`
+<body><script type="text/plain" id="saltbite.wasm">`
 	got, err := files.inlined([]byte(page))
 	if err != nil || !strings.HasPrefix(string(got), want) {
 		t.Errorf("%v, %s", err, got)
@@ -41,7 +40,7 @@ func TestOneFileRefusesWhatItCannotHold(t *testing.T) {
 		"a picture left outside":     `<img alt="" src="tablet.png">`,
 		"a link in no usual writing": `<link href="dark.css" rel="stylesheet">`,
 	} {
-		files := site{"engine.js": nil, "ends.js": []byte("'</SCRIPT>'"), "ends.css": []byte("a::before{content:'</style>'}"), "tablet.png": nil}
+		files := site{"ends.js": []byte("'</SCRIPT>'"), "ends.css": []byte("a::before{content:'</style>'}"), "tablet.png": nil}
 		if got, err := files.inlined([]byte(page)); err == nil {
 			t.Errorf("%s: %s", what, got)
 		}

@@ -46,7 +46,7 @@ func packAs(root, version string) (site, error) {
 	if made[gone.out], err = gone.make(root, made); err != nil {
 		return nil, err
 	}
-	as := built{Use: onSite, Version: version, Theme: load(made["theme.js"]), Style: load(made["style.css"]), Script: load(made["page.js"]), Old: load(made[oldest]), Icon: dataURL(made["icon.svg"])}
+	as := built{Use: onSite, Version: version, Head: load(made["head.js"]), Style: load(made["style.css"]), Script: load(made["page.js"]), Old: load(made[oldest]), Icon: dataURL(made["icon.svg"])}
 	err = keepOffline(root, made, offlineFiles, func(content string) ([]byte, error) {
 		as.Content = content
 		return pageHTML(root, as)

@@ -43,16 +43,16 @@ func brotliSize(made site, names ...string) (sum int) {
 }
 
 // pageFiles are what the page loads before it answers. No picture is among them.
-var pageFiles = []string{"index.html", "theme.js", "style.css", oldest, "page.js", "engine.js", "saltbite.wasm"}
+var pageFiles = []string{"index.html", "head.js", "style.css", oldest, "page.js", "saltbite.wasm"}
 
 // measurePage compares what the page loads with what a page of the bare program
 // loads, which asks it by way of the same border.
 func measurePage(root string, made site) (programSize, error) {
-	bare, err := bareSite(root, made)
+	bare, err := bareSite(root)
 	if err != nil {
 		return programSize{}, err
 	}
-	return programSize{brotliSize(made, pageFiles...), brotliSize(bare, "index.html", "page.js", "engine.js", "saltbite.wasm")}, nil
+	return programSize{brotliSize(made, pageFiles...), brotliSize(bare, "index.html", "page.js", "saltbite.wasm")}, nil
 }
 
 // checkProgram holds the program and its page to their limits.

@@ -1,23 +1,21 @@
 /**
- * The files of the engine where the page is one file: they stand in it as text,
- * each in a script that is none, and are taken out as they are read.
+ * What the engine is made of where the page is one file: the program stands in it
+ * as text, in a script that is none, and is taken out as it is read.
  */
+import { source } from 'build:worker'
 
-/** @returns {Promise<import('../engine/files.js').Files>} */
-export async function load() {
-  if (typeof WebAssembly !== 'object') throw new Error('there is no WebAssembly here')
-  const worker = taken('engine.js')
-  const packed = new Blob([bytesOf(taken('saltbite.wasm'))])
-  const program = new Response(packed.stream().pipeThrough(new DecompressionStream('gzip')))
-  return { module: program.arrayBuffer().then((bytes) => WebAssembly.compile(bytes)), worker }
+/** @returns {import('../engine/files.js').Files} */
+export function load() {
+  return { worker: source, module }
 }
 
-/** @param {string} id */
-function taken(id) {
-  const place = document.getElementById(id)
-  if (!place) throw new Error(`${id} is missing in this file`)
+async function module() {
+  const place = document.getElementById('saltbite.wasm')
+  if (!place) throw new Error('the program is missing in this file')
   place.remove()
-  return place.textContent ?? ''
+  const packed = new Blob([bytesOf(place.textContent ?? '')])
+  const program = new Response(packed.stream().pipeThrough(new DecompressionStream('gzip')))
+  return WebAssembly.compile(await program.arrayBuffer())
 }
 
 /** @param {string} base64 */

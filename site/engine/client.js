@@ -72,8 +72,8 @@ const tries = 2
  * @returns {Promise<Bench>}
  */
 export async function open(base) {
-  const files = await load(base)
-  const keeper = new Keeper(files)
+  if (typeof WebAssembly !== 'object') throw new Error('there is no WebAssembly here')
+  const keeper = new Keeper(load(base))
   const { version } = await keeper.engine()
   return {
     answer: (fields, options) => within(options, async () =>
@@ -87,10 +87,15 @@ export async function open(base) {
   }
 }
 
-/** Keeps one engine running. */
+/**
+ * Keeps one engine running. The program is read once and kept, so that a tab
+ * which stays open while the site is replaced goes on with what it has.
+ */
 class Keeper {
   /** @type {Promise<Engine> | undefined} */
   #running
+  /** @type {Promise<WebAssembly.Module> | undefined} */
+  #module
   #files
   #aside
   #closed = false
@@ -109,15 +114,20 @@ class Keeper {
 
   /** @returns {Promise<Engine>} */
   async #start() {
-    const { module, worker } = this.#files
-    if (worker === undefined || !this.#aside) return startHere(module)
+    const { worker, reader } = this.#files
+    if (worker === undefined || !this.#aside) return startHere(this.#compiled())
+    const keep = (/** @type {WebAssembly.Module} */ module) => { this.#module = Promise.resolve(module) }
     try {
-      return await startAside(module, worker)
+      return await (reader && !this.#module ? startAside(reader, undefined, keep) : startAside(worker, this.#compiled(), keep))
     } catch (reason) {
       if (!(reason instanceof NoWorker)) throw reason
       this.#aside = false
-      return startHere(module)
+      return startHere(this.#compiled())
     }
+  }
+
+  #compiled() {
+    return this.#module ??= this.#files.module()
   }
 
   /**

@@ -49,13 +49,14 @@ export async function startHere(module) {
 }
 
 /**
- * The program in a worker, which is made ready while the program is still on its way.
+ * The program in a worker.
  *
- * @param {Promise<WebAssembly.Module>} module
  * @param {string} source the worker's script
+ * @param {Promise<WebAssembly.Module> | undefined} module unless the worker reads it by itself
+ * @param {(module: WebAssembly.Module) => void} keep is given what the worker has compiled
  * @returns {Promise<Engine>}
  */
-export function startAside(module, source) {
+export function startAside(source, module, keep) {
   const worker = newWorker(source)
   /** @type {Map<number, {resolve: (reply: string) => void, reject: (death: Death) => void}>} */
   const waiting = new Map()
@@ -87,6 +88,11 @@ export function startAside(module, source) {
       // Without a prototype: other people's pages may have added names to it.
       const data = /** @type {typeof said} */ (Object.assign(Object.create(null), said))
       if ('ended' in data) return end()
+      if ('lost' in data) return end(new Error('the program did not arrive whole'))
+      if ('module' in data) {
+        timer = setTimeout(end, startLimit)
+        return keep(data.module)
+      }
       if ('reply' in data) {
         waiting.get(data.id)?.resolve(data.reply)
         waiting.delete(data.id)
@@ -111,7 +117,7 @@ export function startAside(module, source) {
       event.preventDefault()
       end(new NoWorker())
     }
-    module.then((module) => {
+    module?.then((module) => {
       timer = setTimeout(end, startLimit)
       worker.postMessage({ module })
     }).catch(end)

@@ -1,17 +1,21 @@
 /**
- * The worker: it is sent the compiled program once, and then calls, which it
- * answers in their order.
+ * The worker: it is sent the compiled program once, or where to read it, and then
+ * calls, which it answers in their order.
  *
  *     in:   {module}            out:  {ready: version}
+ *     in:   {place}             out:  {module}, and then as with a module
+ *                               out:  {lost: true} if there is no such program there
  *     in:   {id, call, text}    out:  {id, reply}
  *                               out:  {ended: true}, after which it answers no more
  */
+import { compiledFrom } from './program.js'
 import { start } from './start.js'
 
 /**
- * @typedef {{module: WebAssembly.Module}} Begin
+ * @typedef {{module: WebAssembly.Module}} Compiled
+ * @typedef {Compiled | {place: import('./program.js').Place}} Begin
  * @typedef {{id: number, call: import('./start.js').Call, text: string}} Ask
- * @typedef {{ready: string} | {id: number, reply: string} | {ended: true}} Said
+ * @typedef {Compiled | {ready: string} | {lost: true} | {id: number, reply: string} | {ended: true}} Said
  */
 
 /**
@@ -27,7 +31,19 @@ let program
 /** @param {MessageEvent<Begin | Ask>} event */
 port.onmessage = ({ data }) => {
   if ('module' in data) void begin(data.module)
+  else if ('place' in data) void read(data.place)
   else answer(data)
+}
+
+/** @param {import('./program.js').Place} place */
+async function read(place) {
+  try {
+    const module = await compiledFrom(place)
+    port.postMessage({ module })
+    void begin(module)
+  } catch {
+    port.postMessage({ lost: true })
+  }
 }
 
 /** @param {WebAssembly.Module} module */

@@ -93,6 +93,7 @@ async function ask() {
     showPrinted(reply.rows.metal?.[0])
     for (const hear of hearing) hear(reply, asked)
   }
+  document.documentElement.dataset.answered ??= ''
   asking = false
 }
 

@@ -6,6 +6,9 @@ import { at, put } from './element.js'
 
 const place = at('printed')
 
+/** Made once: that takes an engine longer than the rest of a reply. */
+const days = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' })
+
 /** @type {import('../engine/client.js').MetalRow | undefined} */
 let metal
 
@@ -16,8 +19,7 @@ export function showPrinted(row) {
 }
 
 function date() {
-  const day = new Date().toLocaleDateString('en-GB', { dateStyle: 'long' })
-  put(place, [metal?.name, metal?.composition, `printed ${day}`].filter(Boolean).join(' · '))
+  put(place, [metal?.name, metal?.composition, `printed ${days.format(new Date())}`].filter(Boolean).join(' · '))
 }
 
 /** The parts that are unfolded for the print. @type {HTMLDetailsElement[]} */

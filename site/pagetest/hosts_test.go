@@ -29,7 +29,6 @@ var servings = map[string]serving{
 	"half of page.js":   halving("page.js"),
 	"no program":        lacking("saltbite.wasm"),
 	"half a program":    halving("saltbite.wasm"),
-	"no engine.js":      lacking("engine.js"),
 	"a login page":      loggingIn,
 	"program forbidden": underPolicy("default-src 'self'; img-src data:; worker-src blob:"),
 	"scripts forbidden": underPolicy("default-src 'self'; img-src data:; script-src 'none'"),
@@ -206,7 +205,6 @@ func TestStuck(t *testing.T) {
 			{"no page.js", "/host/no%20page.js/", lost, false},
 			{"half of page.js", "/host/half%20of%20page.js/", lost, false},
 			{"no program", "/host/no%20program/", lost, true},
-			{"no engine.js", "/host/no%20engine.js/", lost, true},
 			{"half a program", "/host/half%20a%20program/", lost, true},
 			{"a login page", "/host/a%20login%20page/", lost, true},
 		} {
