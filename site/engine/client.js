@@ -116,9 +116,9 @@ class Keeper {
   async #start() {
     const { worker, reader } = this.#files
     if (worker === undefined || !this.#aside) return startHere(this.#compiled())
-    const keep = (/** @type {WebAssembly.Module} */ module) => { this.#module = Promise.resolve(module) }
+    const reads = reader !== undefined && !this.#module
     try {
-      return await (reader && !this.#module ? startAside(reader, undefined, keep) : startAside(worker, this.#compiled(), keep))
+      return await startAside(reads ? reader : worker, reads, () => this.#compiled(), (module) => { this.#module = Promise.resolve(module) })
     } catch (reason) {
       if (!(reason instanceof NoWorker)) throw reason
       this.#aside = false

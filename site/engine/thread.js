@@ -52,11 +52,12 @@ export async function startHere(module) {
  * The program in a worker.
  *
  * @param {string} source the worker's script
- * @param {Promise<WebAssembly.Module> | undefined} module unless the worker reads it by itself
+ * @param {boolean} reads whether it reads the program by itself
+ * @param {() => Promise<WebAssembly.Module>} module the program, for a worker that doesn't or can't
  * @param {(module: WebAssembly.Module) => void} keep is given what the worker has compiled
  * @returns {Promise<Engine>}
  */
-export function startAside(source, module, keep) {
+export function startAside(source, reads, module, keep) {
   const worker = newWorker(source)
   /** @type {Map<number, {resolve: (reply: string) => void, reject: (death: Death) => void}>} */
   const waiting = new Map()
@@ -83,12 +84,18 @@ export function startAside(source, module, keep) {
       clearTimeout(timer)
       if (waiting.size > 0) timer = setTimeout(end, silenceLimit)
     }
+    const send = () => {
+      module().then((module) => {
+        timer = setTimeout(end, startLimit)
+        worker.postMessage({ module })
+      }).catch(end)
+    }
     /** @param {MessageEvent<import('./worker.js').Said>} event */
     worker.onmessage = ({ data: said }) => {
       // Without a prototype: other people's pages may have added names to it.
       const data = /** @type {typeof said} */ (Object.assign(Object.create(null), said))
       if ('ended' in data) return end()
-      if ('lost' in data) return end(new Error('the program did not arrive whole'))
+      if ('lost' in data) return send()
       if ('module' in data) {
         timer = setTimeout(end, startLimit)
         return keep(data.module)
@@ -117,10 +124,7 @@ export function startAside(source, module, keep) {
       event.preventDefault()
       end(new NoWorker())
     }
-    module?.then((module) => {
-      timer = setTimeout(end, startLimit)
-      worker.postMessage({ module })
-    }).catch(end)
+    if (!reads) send()
   })
 }
 

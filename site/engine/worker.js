@@ -4,7 +4,7 @@
  *
  *     in:   {module}            out:  {ready: version}
  *     in:   {place}             out:  {module}, and then as with a module
- *                               out:  {lost: true} if there is no such program there
+ *                               out:  {lost: true} if it can't be had there: a module is waited for then
  *     in:   {id, call, text}    out:  {id, reply}
  *                               out:  {ended: true}, after which it answers no more
  */

@@ -43,6 +43,7 @@ var checks = []check{
 	{"no violation", noViolation},
 	{"a worker that ends", workerThatEnds},
 	{"no worker", withoutWorker},
+	{"a worker that reaches nothing", workerThatReachesNothing},
 	{"no storage", withoutStorage},
 	{"no type for wasm", withoutType},
 	{"vectors", vectorsThroughItsAPI},
@@ -522,6 +523,14 @@ func workerThatEnds(t *testing.T, p *page) {
 
 func withoutWorker(t *testing.T, p *page) {
 	p.load("/?with=noworker")
+	p.fill(copperJob)
+	p.answers(copperTime)
+}
+
+// workerThatReachesNothing: an engine may let the page have what it keeps on the
+// device, and not a worker of it.
+func workerThatReachesNothing(t *testing.T, p *page) {
+	p.load("/?with=unread")
 	p.fill(copperJob)
 	p.answers(copperTime)
 }

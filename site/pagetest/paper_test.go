@@ -130,7 +130,7 @@ func cardAlone(t *testing.T, p *page) {
 		}
 	}
 	p.Press(engine.Escape)
-	p.until(`!document.getElementById('onpaper').open`)
+	p.until(`!document.getElementById('onpaper').open && !document.documentElement.classList.contains('prints-leaf')`)
 	if text := p.printed()[0].text(); !strings.Contains(text, "Name or grade") || !strings.Contains(text, copperTime) {
 		t.Errorf("with the dialog closed this is printed: %s", text)
 	}

@@ -142,8 +142,11 @@ var scripts = map[string]string{
 				if (data.reply && data.id === this.asked) document.documentElement.dataset.reply = data.reply }) }
 			postMessage(data) { if (data.call === 'answer') this.asked = data.id; super.postMessage(data) } } }`,
 	"noworker": `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
-	"nowasm":   `delete window.WebAssembly`,
-	"old":      `delete window.DecompressionStream`,
+	"unread": `{ const Own = Blob
+		window.Blob = class extends Own { constructor(parts, options) {
+			super(options?.type === 'text/javascript' ? ['self.fetch = () => Promise.reject(new TypeError("not here"));', ...parts] : parts, options) } } }`,
+	"nowasm": `delete window.WebAssembly`,
+	"old":    `delete window.DecompressionStream`,
 	"early": `new MutationObserver((_, watch) => { if (document.body) { watch.disconnect()
 		document.documentElement.dataset.early = document.documentElement.dataset.theme ?? '' } }).observe(document, { childList: true, subtree: true })`,
 	"endable": `{ const Own = Worker, workers = []
