@@ -29,8 +29,8 @@ const answering = `addEventListener('DOMContentLoaded', () => {
 	}).observe(place, { childList: true, characterData: true, subtree: true })
 })`
 
-// Behind a policy, before which a browser asks for nothing ahead.
-const answeringTag = `</title><script src="answering.js"></script>`
+// Deferred, so that the page's own files don't wait for it.
+const answeringTag = `</title><script src="answering.js" defer></script>`
 
 const bareHTML = `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>bare</title>` +
 	`<script type="module" src="page.js"></script></head><body><p id="sentence"></p></body></html>`
