@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 	"path/filepath"
 	"slices"
@@ -91,10 +90,12 @@ func writeSeals(made site) string {
 	return fmt.Sprintf("export const seals = { 'saltbite.wasm': { tag: %q, integrity: %q } }\n", s.Tag(), s.Integrity)
 }
 
-// workerModule is what modules import to get the worker's script as text: a
-// worker is made from a Blob of it.
+// workerModule is what modules import to get the worker's script as a function
+// that needs nothing around it: a worker is made from a Blob of its text, and it
+// runs on the page's own thread where no worker can be had.
 //
-//	import { source } from 'build:worker'
+//	import { work } from 'build:worker'
+//	work(self)
 const workerModule = "build:worker"
 
 // writeWorker makes that module, with the worker's script made of others that the
@@ -102,14 +103,7 @@ const workerModule = "build:worker"
 func writeWorker(root string, written map[string]string, added string) (string, error) {
 	worker := bundle{entry: "site/engine/worker.js", format: api.FormatIIFE} // a worker made from a Blob is no module
 	script, err := worker.makeWith(root, written)
-	if err != nil {
-		return "", err
-	}
-	var quoted strings.Builder
-	encoder := json.NewEncoder(&quoted)
-	encoder.SetEscapeHTML(false)
-	err = encoder.Encode(string(script) + added)
-	return "export const source = " + quoted.String(), err
+	return "export function work(self) {\n" + string(script) + added + "\n}\n", err
 }
 
 // make makes the bundle for a site in which the program is made.
@@ -224,13 +218,19 @@ func exchanging(root string, instead map[string]string) api.Plugin {
 	}}
 }
 
-// scriptWithoutGlue is the page's own script, without wasm_exec.js: what the
-// limit of its size is about.
+// scriptWithoutGlue is the page's own script and what starts the program, without
+// wasm_exec.js: what the limit of its size is about.
 func scriptWithoutGlue(root string) ([]byte, error) {
 	written := map[string]string{glueModule: "export function installGo(scope) { return scope.Go }", sealsModule: writeSeals(nil)}
 	var err error
 	if written[workerModule], err = writeWorker(root, written, ""); err != nil {
 		return nil, err
 	}
-	return pageBundle.makeWith(root, written)
+	starting := bundle{entry: "site/page/early.js", format: api.FormatIIFE}
+	early, err := starting.makeWith(root, written)
+	if err != nil {
+		return nil, err
+	}
+	page, err := pageBundle.makeWith(root, written)
+	return append(early, page...), err
 }

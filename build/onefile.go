@@ -35,7 +35,6 @@ var oneFiles = []oneFile{
 // script is a bundle for the page as one file.
 func (f oneFile) script(entry string) bundle {
 	instead := map[string]string{
-		"site/engine/files.js": "site/embed/inlined.js",
 		"site/page/early.js":   "site/embed/without.js",
 		"site/page/opening.js": "site/embed/opening.js",
 	}

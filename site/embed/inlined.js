@@ -1,12 +1,11 @@
 /**
- * What the engine is made of where the page is one file: the program stands in it
- * as text, in a script that is none, and is taken out as it is read.
+ * Where the program stands when the page is one file: in it as text, in a script
+ * that is none. It is taken out as it is read.
  */
-import { source } from 'build:worker'
 
 /** @returns {import('../engine/files.js').Files} */
-export function load() {
-  return { worker: source, module }
+export function filesWithin() {
+  return { aside: true, module }
 }
 
 async function module() {

@@ -1,4 +1,5 @@
-// The build makes these modules: of the hash of the program, and of the worker's script.
+// The build makes these modules: of the hash of the program, and of the worker's
+// script, as a function that needs nothing around it.
 declare module 'build:seals' {
   interface Seal {
     /** What the file's address ends in, new with every body. */
@@ -9,5 +10,5 @@ declare module 'build:seals' {
 }
 
 declare module 'build:worker' {
-  export const source: string
+  export function work(self: import('./worker.js').Port): void
 }

@@ -1,11 +1,8 @@
 /**
- * The bench: fields in, answers out. It keeps the program running, starts it
+ * The bench: fields in, in their text form, answers out. It keeps the program running, starts it
  * again when it has died or fallen silent, and repeats the call that was being
- * worked on, once. No call throws or hangs, whatever it is given; only a call
- * that its own signal cuts short is rejected, with the signal's reason.
+ * worked on, once. No call throws or hangs, whatever it is given.
  */
-import { textOf, valueText } from './fields.js'
-import { load } from './files.js'
 import { Death, NoWorker, startAside, startHere } from './thread.js'
 
 /**
@@ -52,12 +49,10 @@ import { Death, NoWorker, startAside, startHere } from './thread.js'
  * @typedef {{section?: Drawing, curve?: Drawing, card?: Drawing, label?: Drawing}} Drawings
  *
  * @typedef {{id: string, name: string, why: string}} Hit
- * @typedef {{signal?: AbortSignal, progress?: (share: number) => void}} Options
- *
  * @typedef {object} Bench
- * @property {(fields: unknown, options?: Options) => Promise<Reply>} answer
- * @property {(text: unknown, options?: Options) => Promise<Hit[]>} find
- * @property {(fields: unknown, options?: Options) => Promise<Drawings>} draw
+ * @property {(text: string) => Promise<Reply>} answer
+ * @property {(text: string) => Promise<Hit[]>} find
+ * @property {(text: string) => Promise<Drawings>} draw
  * @property {string} version
  * @property {() => void} close
  *
@@ -68,20 +63,17 @@ import { Death, NoWorker, startAside, startHere } from './thread.js'
 const tries = 2
 
 /**
- * @param {string} base the address of a file beside the engine's
+ * @param {import('./files.js').Files} files
  * @returns {Promise<Bench>}
  */
-export async function open(base) {
+export async function open(files) {
   if (typeof WebAssembly !== 'object') throw new Error('there is no WebAssembly here')
-  const keeper = new Keeper(load(base))
+  const keeper = new Keeper(files)
   const { version } = await keeper.engine()
   return {
-    answer: (fields, options) => within(options, async () =>
-      read(await keeper.call('answer', textOf(fields)), faulty)),
-    find: (text, options) => within(options, async () =>
-      read(await keeper.call('find', valueText(() => text)), () => [])),
-    draw: (fields, options) => within(options, async () =>
-      read(await keeper.call('draw', textOf(fields)), () => ({}))),
+    answer: async (text) => read(await keeper.call('answer', text), faulty),
+    find: async (text) => read(await keeper.call('find', text), () => []),
+    draw: async (text) => read(await keeper.call('draw', text), () => ({})),
     version,
     close: () => keeper.close(),
   }
@@ -103,7 +95,7 @@ class Keeper {
   /** @param {import('./files.js').Files} files */
   constructor(files) {
     this.#files = files
-    this.#aside = files.worker !== undefined
+    this.#aside = files.aside
   }
 
   /** @returns {Promise<Engine>} */
@@ -114,15 +106,15 @@ class Keeper {
 
   /** @returns {Promise<Engine>} */
   async #start() {
-    const { worker, reader } = this.#files
-    if (worker === undefined || !this.#aside) return startHere(this.#compiled())
-    const reads = reader !== undefined && !this.#module
+    const module = () => this.#compiled()
+    if (!this.#aside) return startHere(module)
     try {
-      return await startAside(reads ? reader : worker, reads, () => this.#compiled(), (module) => { this.#module = Promise.resolve(module) })
+      const place = this.#module ? undefined : this.#files.place
+      return await startAside(place, module, (module) => { this.#module = Promise.resolve(module) })
     } catch (reason) {
       if (!(reason instanceof NoWorker)) throw reason
       this.#aside = false
-      return startHere(this.#compiled())
+      return startHere(module)
     }
   }
 
@@ -152,35 +144,6 @@ class Keeper {
   close() {
     this.#closed = true
     this.#running?.then((engine) => engine.end(), () => {})
-  }
-}
-
-/**
- * Does the work unless and until the options' signal says to stop.
- *
- * @template T
- * @param {unknown} options
- * @param {() => Promise<T>} work
- * @returns {Promise<T>}
- */
-function within(options, work) {
-  const signal = signalOf(options)
-  if (!signal) return work()
-  if (signal.aborted) return Promise.reject(signal.reason)
-  return new Promise((resolve, reject) => {
-    const stop = () => reject(signal.reason)
-    signal.addEventListener('abort', stop, { once: true })
-    work().then(resolve, reject).finally(() => signal.removeEventListener('abort', stop))
-  })
-}
-
-/** @param {unknown} options */
-function signalOf(options) {
-  try {
-    const { signal } = /** @type {{signal?: unknown}} */ (options ?? {})
-    return signal instanceof AbortSignal ? signal : undefined
-  } catch {
-    return undefined
   }
 }
 

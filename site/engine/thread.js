@@ -3,8 +3,8 @@
  * same engine, whose call is rejected with a Death when the program has ended or
  * has fallen silent.
  */
+import { work } from 'build:worker'
 import { trusted } from './policy.js'
-import { start } from './start.js'
 
 /** How long a worker may take to be ready, and to reply, in milliseconds. */
 const startLimit = 20_000
@@ -30,35 +30,50 @@ export class Death extends Error {
 export class NoWorker extends Error {}
 
 /**
- * The program on this thread.
+ * The program on this thread, which is spoken with as with a worker.
  *
- * @param {Promise<WebAssembly.Module>} module
- * @returns {Promise<Engine>}
+ * @param {() => Promise<WebAssembly.Module>} module
  */
-export async function startHere(module) {
-  const program = await start(await module)
-  return {
-    version: program.version,
-    call: async (call, text) => {
-      const reply = program.call(call, text)
-      if (reply === undefined) throw new Death(true)
-      return reply
-    },
-    end: () => {},
+export function startHere(module) {
+  /** @type {import('./worker.js').Port} */
+  const port = { postMessage: (data) => worker.onmessage?.(/** @type {MessageEvent} */ ({ data })), onmessage: null }
+  /** @type {Spoken} */
+  const worker = {
+    postMessage: (data) => port.onmessage?.(/** @type {MessageEvent} */ ({ data })), onmessage: null, onerror: null, terminate() {},
   }
+  work(port)
+  return engineOf(worker, false, module, () => {})
 }
 
 /**
- * The program in a worker.
+ * The program in a worker, which reads it by itself where it can: from its first
+ * moment, since a message to it would wait for the page.
  *
- * @param {string} source the worker's script
- * @param {boolean} reads whether it reads the program by itself
+ * @param {import('./program.js').Place | undefined} place where to read it
  * @param {() => Promise<WebAssembly.Module>} module the program, for a worker that doesn't or can't
  * @param {(module: WebAssembly.Module) => void} keep is given what the worker has compiled
+ */
+export function startAside(place, module, keep) {
+  const reading = place ? `onmessage({data:${JSON.stringify({ place })}})` : ''
+  return engineOf(newWorker(`'use strict';(${work})(self)\n${reading}`), place !== undefined, module, keep)
+}
+
+/**
+ * @typedef {object} Spoken What is used of a worker.
+ * @property {(message: import('./worker.js').Begin | import('./worker.js').Ask) => void} postMessage
+ * @property {((event: MessageEvent<import('./worker.js').Said>) => void) | null} onmessage
+ * @property {((event: ErrorEvent) => void) | null} onerror
+ * @property {() => void} terminate
+ */
+
+/**
+ * @param {Spoken} worker
+ * @param {boolean} reads whether it reads the program by itself
+ * @param {() => Promise<WebAssembly.Module>} module
+ * @param {(module: WebAssembly.Module) => void} keep
  * @returns {Promise<Engine>}
  */
-export function startAside(source, reads, module, keep) {
-  const worker = newWorker(source)
+function engineOf(worker, reads, module, keep) {
   /** @type {Map<number, {resolve: (reply: string) => void, reject: (death: Death) => void}>} */
   const waiting = new Map()
   let last = 0

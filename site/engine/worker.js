@@ -19,7 +19,7 @@ import { start } from './start.js'
  */
 
 /**
- * @typedef {object} Port
+ * @typedef {object} Port What speaks with the page: a worker's self, or what stands in for it on the page's own thread.
  * @property {(said: Said) => void} postMessage
  * @property {((event: MessageEvent<Begin | Ask>) => void) | null} onmessage
  */

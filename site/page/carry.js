@@ -1,4 +1,5 @@
 /** Jobs carried from one device to another: as a plain file, or pasted. */
+import { give } from './download.js'
 import { at, make, put } from './element.js'
 import { nameFor, wordsOf } from './job.js'
 import { read } from './keep.js'
@@ -49,11 +50,7 @@ function tooLong() {
 }
 
 async function saveAll() {
-  const link = /** @type {HTMLAnchorElement} */ (make('a'))
-  link.href = URL.createObjectURL(new Blob([jobsText(await all())], { type: 'text/plain' }))
-  link.download = 'saltbite-jobs.txt'
-  link.click()
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000)
+  give(new Blob([jobsText(await all())], { type: 'text/plain' }), 'saltbite-jobs.txt')
   put(said, 'The file is called saltbite-jobs.txt.')
 }
 

@@ -89,10 +89,12 @@ function ground(width, height) {
 }
 
 /**
+ * Gives a file to whoever asked for it.
+ *
  * @param {Blob} file
  * @param {string} name
  */
-function give(file, name) {
+export function give(file, name) {
   const link = document.createElement('a')
   link.href = URL.createObjectURL(file)
   link.download = name

@@ -3,9 +3,17 @@
  * that takes the page longer than a worker takes to be ready.
  */
 import { open } from '../engine/client.js'
+import { filesBeside } from '../engine/files.js'
+import { trusted } from '../engine/policy.js'
 
-/** @typedef {{saltbite?: Promise<import('../engine/client.js').Bench>}} Handed what the head hands to the page's script */
+/**
+ * @typedef {object} Handed What the head hands to the page's script.
+ * @property {{opening: Promise<import('../engine/client.js').Bench>, trusted: typeof trusted}} [saltbite]
+ */
+
+const opening = open(filesBeside(document.baseURI))
+
+opening.catch(() => {}) // the page says so, once it is there
 
 const handed = /** @type {Handed} */ (window)
-handed.saltbite = open(document.baseURI)
-handed.saltbite.catch(() => {}) // the page says so, once it is there
+handed.saltbite = { opening, trusted }

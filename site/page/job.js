@@ -1,4 +1,5 @@
 /** The job on the sheet, as it is kept or sent. */
+import { textOf } from '../engine/fields.js'
 import { fieldsText } from './jobtext.js'
 import { longest } from './names.js'
 import { inWords } from './pane.js'
@@ -29,7 +30,7 @@ export function textOn({ sheet }, kept) {
  * @param {Record<string, string>} fields
  */
 export async function wordsOf(desk, fields) {
-  return inWords(await desk.bench()?.answer(fields))
+  return inWords(await desk.bench()?.answer(textOf(fields)))
 }
 
 /**

@@ -2,8 +2,8 @@
  * The page kept on this device for use without internet, and its new versions:
  * what the worker that keeps it says, at the sheet's foot and by the page's name.
  */
-import { trusted } from '../engine/policy.js'
 import { at, put } from './element.js'
+import { trusted } from './opening.js'
 
 /**
  * @typedef {import('../offline/sw.js').Said} Said

@@ -2,6 +2,7 @@
  * The page is a view of one function: fields in, answers out, one way, at every
  * keystroke. No quantity is reckoned here.
  */
+import { textOf } from '../engine/fields.js'
 import { combobox } from './combobox.js'
 import { at } from './element.js'
 import { showFigures } from './figures.js'
@@ -85,7 +86,7 @@ async function ask() {
   while (changed) {
     changed = false
     const asked = sheet.fields()
-    reply = await bench.answer(asked)
+    reply = await bench.answer(textOf(asked))
     showRows(sheet, reply)
     showPane(sheet, reply)
     showSafety(reply)

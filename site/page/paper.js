@@ -3,6 +3,7 @@
  * one. While the dialog is open the printer gets what it shows and nothing else
  * of the page, whether by its own touch or by the browser's; else the job sheet.
  */
+import { textOf } from '../engine/fields.js'
 import { dialogOf, openDialog } from './dialog.js'
 import { path, picture, show } from './drawing.js'
 import { at, put } from './element.js'
@@ -39,7 +40,7 @@ export function setUpPaper(desk) {
   const labelsChosen = () => dialog.querySelector(':checked[value="labels"]') !== null
 
   const lay = newestOnly(async () => {
-    const { card, label } = await desk.bench()?.draw(desk.sheet.fields()) ?? {}
+    const { card, label } = await desk.bench()?.draw(textOf(desk.sheet.fields())) ?? {}
     const paper = papers[desk.sheet.switch.value]
     const drawing = labelsChosen() ? label : card
     offer(many, label ? placesOn(paper.labels, label).length : 0)

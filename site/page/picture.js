@@ -4,6 +4,7 @@
  * it is in sight. Where nothing can be drawn, a sheet that is not cut yet stands
  * in its place, with a line that says what is wanted.
  */
+import { textOf } from '../engine/fields.js'
 import { savePNG, saveSVG } from './download.js'
 import { show } from './drawing.js'
 import { at, put } from './element.js'
@@ -35,7 +36,7 @@ export function setUpPicture(desk) {
 
   const draw = newestOnly(async () => {
     const chosen = sort()
-    const drawing = (await desk.bench()?.draw(desk.sheet.fields()))?.[chosen]
+    const drawing = (await desk.bench()?.draw(textOf(desk.sheet.fields())))?.[chosen]
     if (drawing) show(svg, drawing)
     figure.classList.toggle('drawn', drawing !== undefined)
     put(caption, drawing ? drawing.title : wanted[chosen])

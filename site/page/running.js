@@ -3,6 +3,7 @@
  * keeps the screen awake and sounds. It begins by a touch, or by a start that was
  * typed. It reminds, and switches nothing off.
  */
+import { textOf } from '../engine/fields.js'
 import { stayAwake } from './awake.js'
 import { hour, minute, ofDay, past, second } from './moment.js'
 import { begin, begunAt, done, follow, halfway, loadRun, news, ran, resume, saveRun, stage } from './run.js'
@@ -123,7 +124,7 @@ export function setUpRunning(desk) {
    * @param {'start' | 'paused'} name
    */
   async function minutesIn(name) {
-    const reply = await desk.bench()?.answer({ start: '0:00', time: '1 min', [name]: sheet.fields()[name] })
+    const reply = await desk.bench()?.answer(textOf({ start: '0:00', time: '1 min', [name]: sheet.fields()[name] }))
     return reply?.answers.readyAt && reply.answers.readyAt.value - 1
   }
 
