@@ -78,16 +78,15 @@ func wrapGlue(glue []byte) string {
 		"return scope.Go;\n}\n"
 }
 
-// sealsModule is what modules import to know the program by:
+// sealModule is what modules import to know the program by:
 //
-//	import { seals } from 'build:seals'
-//	const { tag, integrity } = seals['saltbite.wasm']
-const sealsModule = "build:seals"
+//	import { tag, integrity } from 'build:seal'
+const sealModule = "build:seal"
 
-// writeSeals makes that module, of the program as it is in a site.
-func writeSeals(made site) string {
+// writeSeal makes that module, of the program as it is in a site.
+func writeSeal(made site) string {
 	s := seal.Of(made["saltbite.wasm"])
-	return fmt.Sprintf("export const seals = { 'saltbite.wasm': { tag: %q, integrity: %q } }\n", s.Tag(), s.Integrity)
+	return fmt.Sprintf("export const tag = %q, integrity = %q\n", s.Tag(), s.Integrity)
 }
 
 // workerModule is what modules import to get the worker's script as a function
@@ -117,7 +116,7 @@ func (b bundle) makeAdding(root string, made site, added string) ([]byte, error)
 	if err != nil {
 		return nil, err
 	}
-	written := map[string]string{glueModule: wrapGlue(source), sealsModule: writeSeals(made), vocabularyModule: vocabulary()}
+	written := map[string]string{glueModule: wrapGlue(source), sealModule: writeSeal(made), vocabularyModule: vocabulary()}
 	if written[workerModule], err = writeWorker(root, written, added); err != nil {
 		return nil, err
 	}
@@ -221,7 +220,7 @@ func exchanging(root string, instead map[string]string) api.Plugin {
 // scriptWithoutGlue is the page's own script and what starts the program, without
 // wasm_exec.js: what the limit of its size is about.
 func scriptWithoutGlue(root string) ([]byte, error) {
-	written := map[string]string{glueModule: "export function installGo(scope) { return scope.Go }", sealsModule: writeSeals(nil)}
+	written := map[string]string{glueModule: "export function installGo(scope) { return scope.Go }", sealModule: writeSeal(nil)}
 	var err error
 	if written[workerModule], err = writeWorker(root, written, ""); err != nil {
 		return nil, err

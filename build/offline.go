@@ -15,7 +15,7 @@ import (
 // offlineFiles are the files that a device keeps for use without internet: all that the
 // page is made of.
 var offlineFiles = []string{"index.html", "head.js", "style.css", oldest, "page.js", "saltbite.wasm",
-	manifestName, "icon.svg", "icon-180.png", "icon-192.png", "icon-512.png", "icon-maskable.png", "icon-monochrome.png"}
+	manifestName, "icon-180.png", "icon-192.png", "icon-512.png", "icon-maskable.png", "icon-monochrome.png"}
 
 const manifestName = "manifest.webmanifest"
 

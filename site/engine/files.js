@@ -1,5 +1,5 @@
 /** Where the program stands. */
-import { seals } from 'build:seals'
+import { integrity, tag } from 'build:seal'
 import { compiledFrom } from './program.js'
 
 /**
@@ -14,7 +14,6 @@ import { compiledFrom } from './program.js'
  * @returns {Files}
  */
 export function filesBeside(base) {
-  const { tag, integrity } = seals['saltbite.wasm']
   const place = { address: new URL(`./saltbite.wasm?v=${tag}`, base).href, integrity }
   return { aside: true, place, module: () => compiledFrom(place) }
 }

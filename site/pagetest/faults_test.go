@@ -221,21 +221,28 @@ func tabsOverAnUpdate(t *testing.T, s *engine.Session, a version) {
 	to(first)
 }
 
+// rollsBack publishes a newer version, and the older one again while the newer is
+// offered: then nothing is offered any more.
+func (v *visit) rollsBack(newer, older version) {
+	v.Helper()
+	if err := v.update(newer); err != nil {
+		v.Fatal(err)
+	}
+	v.offered()
+	if err := v.update(older); err != nil {
+		v.Fatal(err)
+	}
+	v.settled()
+	v.until(`!document.querySelector('#on-device button').checkVisibility()`)
+}
+
 // rolledBack: the older version is published again, once while the newer waits
 // and once after it has taken over.
 func rolledBack(t *testing.T, s *engine.Session, a version) {
 	v := withJob(t, s, a)
 	v.again() // in the hands of the worker from now on, so that another waits
 	b := a.next("B")
-	if err := v.update(b); err != nil {
-		t.Fatal(err)
-	}
-	v.offered()
-	if err := v.update(a); err != nil {
-		t.Fatal(err)
-	}
-	v.settled()
-	v.until(`!document.querySelector('#on-device button').checkVisibility()`)
+	v.rollsBack(b, a)
 	v.isWhole(a, b)
 	v.works()
 	v.rests()
@@ -266,15 +273,7 @@ func rolledBackAtFirst(t *testing.T, s *engine.Session, a version) {
 	v := withJob(t, s, a)
 	b := a.next("B")
 	for range 3 {
-		if err := v.update(b); err != nil {
-			t.Fatal(err)
-		}
-		v.offered()
-		if err := v.update(a); err != nil {
-			t.Fatal(err)
-		}
-		v.settled()
-		v.until(`!document.querySelector('#on-device button').checkVisibility()`)
+		v.rollsBack(b, a)
 	}
 	v.isWhole(a, b)
 	v.works()

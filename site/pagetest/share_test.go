@@ -85,8 +85,8 @@ func answersOf(t *testing.T, reply string) string {
 }
 
 // byLink are the replies to texts that come in links, and to the links that the
-// page then makes. Engines let a page change its address some ten times in a
-// second, so each takes its time.
+// page then makes. Engines let a page change its address ten to twenty times in a
+// second (from memory of their sources; faster ones got no reply), so each takes its time.
 func (p *page) byLink(texts []string) (replies [][2]string) {
 	p.Helper()
 	err := p.ExecuteAsync(&replies, `const [texts, done] = arguments
