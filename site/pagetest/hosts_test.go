@@ -25,6 +25,7 @@ var servings = map[string]serving{
 	"school":     school,
 	"no types":   noTypes,
 
+	"no head.js":        lacking("head.js"),
 	"no page.js":        lacking("page.js"),
 	"half of page.js":   halving("page.js"),
 	"no program":        lacking("saltbite.wasm"),
@@ -204,6 +205,7 @@ func TestStuck(t *testing.T) {
 			{"a policy without WebAssembly", "/host/program%20forbidden/", program, false},
 			{"no page.js", "/host/no%20page.js/", lost, false},
 			{"half of page.js", "/host/half%20of%20page.js/", lost, false},
+			{"no head.js", "/host/no%20head.js/", lost, true},
 			{"no program", "/host/no%20program/", lost, true},
 			{"half a program", "/host/half%20a%20program/", lost, true},
 			{"a login page", "/host/a%20login%20page/", lost, true},

@@ -165,8 +165,8 @@ func (v *visit) isWhole(want version, published ...version) {
 			v.Errorf("the page of version %q loaded a file with the tag %s, which is none of its", want.mark, tag)
 		}
 	}
-	// The worker reads the program, which page.js knows by its hash.
-	for _, name := range []string{"style.css", "page.js"} {
+	// The worker reads the program, which head.js knows by its hash.
+	for _, name := range []string{"head.js", "style.css", "page.js"} {
 		if !loaded[seal.Of(want.files[name]).Tag()] {
 			v.Errorf("the page of version %q did not load its %s", want.mark, name)
 		}
@@ -387,7 +387,7 @@ func withdrawn(t *testing.T, s *engine.Session, a version) {
 // files are there, it comes whole.
 func halfReplaced(t *testing.T, s *engine.Session, a version) {
 	b := a.next("B")
-	for _, old := range [][]string{{"saltbite.wasm"}, {"style.css", "page.js"}} {
+	for _, old := range [][]string{{"saltbite.wasm"}, {"head.js"}, {"style.css", "page.js"}} {
 		mixed := maps.Clone(b.files)
 		for _, name := range old {
 			mixed[name] = a.files[name]
