@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"os"
@@ -106,6 +107,45 @@ func TestColoursStandOutFromTheirGround(t *testing.T) {
 			holds(line, "leaf", leastLine)
 		}
 		holds("accent", "tint", leastLine)
+	}
+}
+
+// over is a colour that lies over a ground and lets the rest of it through.
+func over(colour, ground string, share float64) string {
+	mixed := "#"
+	for i := 1; i < 7; i += 2 {
+		above, err := strconv.ParseUint(colour[i:i+2], 16, 8)
+		below, wrong := strconv.ParseUint(ground[i:i+2], 16, 8)
+		if err != nil || wrong != nil {
+			panic(errors.Join(err, wrong))
+		}
+		mixed += fmt.Sprintf("%02x", int(math.Round(share*float64(above)+(1-share)*float64(below))))
+	}
+	return mixed
+}
+
+// The shade at the fold is darkest at the very foot, where what goes on is read
+// through it: the gradient would be all hair only further down.
+func TestTextIsReadThroughTheShadeAtTheFold(t *testing.T) {
+	style, err := os.ReadFile("../site/style/answer.css")
+	if err != nil {
+		t.Fatal(err)
+	}
+	shade := regexp.MustCompile(`linear-gradient\(transparent, var\(--hair\) (\d+)%\)`).FindSubmatch(style)
+	if shade == nil {
+		t.Fatal("the style has no such shade")
+	}
+	whole, err := strconv.ParseFloat(string(shade[1]), 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, colours := range palette(t) {
+		ground := over(colours["hair"], colours["paper"], 100/whole)
+		for _, text := range grounds["paper"] {
+			if got := contrast(colours[text], ground); got < leastText {
+				t.Errorf("%s: %s on the shade has a contrast of %.2f, and %v is the least", name, text, got, leastText)
+			}
+		}
 	}
 }
 
