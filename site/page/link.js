@@ -25,15 +25,14 @@ const trouble = dialog.querySelector('.trouble')
 /** How many faults are named. */
 const named = 3
 
-/** What is asked about. @type {Brought | undefined} */
+/** What is asked about, or was last. @type {Brought | undefined} */
 let waiting
 
 /** @param {Desk} desk */
 export function setUpLink(desk) {
   addEventListener('hashchange', () => read(desk))
   at('brought-open').addEventListener('click', () => void open(desk))
-  desk.onReply(() => void describe(desk))
-  dialog.addEventListener('close', () => { waiting = undefined })
+  desk.onReply(() => { if (dialog.open) void describe(desk) })
   read(desk)
 }
 
@@ -61,9 +60,8 @@ async function offer(desk, brought) {
   if (same || !(await unkept(desk))) return lay(desk, brought)
   waiting = brought
   put(trouble, '')
-  put(says, '')
+  await describe(desk) // first: the question would grow, and its buttons move under a finger
   openDialog(dialog)
-  void describe(desk)
 }
 
 /** Says what the job in the link comes to. @param {Desk} desk */

@@ -172,7 +172,8 @@ func (p *page) fill(fields map[string]string) {
 	}`, fields)
 }
 
-// click clicks on an element, which is brought from under what covers it.
+// click clicks on an element, which is brought from under what covers it, once it
+// stands still: a driver looks where it is, and presses there a moment later.
 func (p *page) click(selector string) {
 	p.Helper()
 	p.ask(`const e = document.querySelector(arguments[0]), r = e?.getBoundingClientRect()
@@ -181,14 +182,23 @@ func (p *page) click(selector string) {
 	if err != nil {
 		p.Fatal(err)
 	}
-	// What has just been opened is in view a moment later.
 	deadline := time.Now().Add(patience)
+	for last, now := "", p.place(selector); now != last && time.Now().Before(deadline); last, now = now, p.place(selector) {
+		time.Sleep(20 * time.Millisecond)
+	}
+	// What has just been opened is in view a moment later.
 	for err = e.Click(); err != nil; err = e.Click() {
 		if !strings.Contains(err.Error(), "not interactable") || time.Now().After(deadline) {
 			p.Fatal(err)
 		}
 		time.Sleep(20 * time.Millisecond)
 	}
+}
+
+// place is where an element stands in the window.
+func (p *page) place(selector string) string {
+	p.Helper()
+	return p.say(`return JSON.stringify(document.querySelector(arguments[0])?.getBoundingClientRect())`, selector)
 }
 
 func (p *page) value(field string) string {

@@ -172,10 +172,14 @@ func linkOverAChangedJob(t *testing.T, p *page) {
 	if got := p.value("area"); got != "10" {
 		t.Errorf("the page was to stay as it is, and the area is %q", got)
 	}
+	p.ask(`new ResizeObserver(([{ contentRect }]) => { if (contentRect.height > 0) (window.heights ??= new Set()).add(contentRect.height) }).observe(document.getElementById('brought'))`)
 	p.bring(link)
 	p.answered()
 	p.click("#brought-open")
 	p.answers("0.600 A")
+	if heights, _ := p.ask(`return [...window.heights ?? []]`).([]any); len(heights) > 1 {
+		t.Errorf("the question was %v px high while it was to be answered, so its buttons moved", heights)
+	}
 	p.noticed("Before the link")
 	p.click("#undo")
 	p.answers(copperTime)
