@@ -195,7 +195,7 @@ func fuzzAll(root string, calls int) error {
 	}
 	each := (calls + len(targets) - 1) / len(targets)
 	for _, t := range targets {
-		if err := t.run(root, strconv.Itoa(each)+"x"); err != nil {
+		if err := t.run(root, each); err != nil {
 			return fmt.Errorf("fuzz %s %s: %w", t.pkg, t.name, err)
 		}
 		fmt.Printf("ok    %d calls of %s %s found nothing\n", each, t.pkg, t.name)

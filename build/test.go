@@ -12,7 +12,7 @@ import (
 )
 
 const (
-	fuzzTime    = "10s"
+	fuzzCalls   = 40_000 // of each fuzz target
 	testTimeout = "40m"
 )
 
@@ -294,6 +294,6 @@ func (s *suite) fuzz() {
 		return
 	}
 	for _, t := range targets {
-		s.check("fuzz "+t.pkg+" "+t.name, func() error { return t.run(s.root, fuzzTime) })
+		s.check("fuzz "+t.pkg+" "+t.name, func() error { return t.run(s.root, fuzzCalls) })
 	}
 }
