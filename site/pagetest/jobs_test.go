@@ -171,6 +171,8 @@ func tabsKeepTheirOwn(t *testing.T, p *page) {
 		to(first)
 	}()
 	to(second)
+	p.loadOnly("/scripts") // which only looks: a tab's storage is another's a moment later
+	p.until(`localStorage.getItem('saltbite')?.includes('name=Shared')`)
 	p.load("/")
 	p.answers(copperTime) // a new tab begins with what was typed last
 	p.click("#to-jobs")
