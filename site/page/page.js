@@ -10,7 +10,7 @@ import { setUpHabits } from './habits.js'
 import { load, read, save } from './keep.js'
 import { sayPlainly, sayStuck, showPane } from './pane.js'
 import { showPrinted } from './printed.js'
-import { showRows } from './rows.js'
+import { markCropped, showRows } from './rows.js'
 import { opening } from './opening.js'
 import { showSafety } from './safety.js'
 import { given, seek } from './seek.js'
@@ -163,7 +163,11 @@ place.addEventListener('input', (event) => {
 })
 
 // A part that is opened brings its figures. The event of a fold doesn't bubble.
-place.addEventListener('toggle', () => { if (reply) showFigures(sheet, reply) }, { capture: true })
+place.addEventListener('toggle', () => {
+  if (reply) showFigures(sheet, reply)
+  markCropped(sheet)
+}, { capture: true })
+addEventListener('resize', () => markCropped(sheet))
 
 // The switch stands in the page's head.
 for (const choice of sheet.switch) {

@@ -30,13 +30,15 @@ export function setUpPicture(desk) {
   const caption = figure.querySelector('figcaption')
   const buttons = [...figure.querySelectorAll('button')]
   let inSight = false
+  /** What the newest answer is that of. @type {Record<string, string> | undefined} */
+  let asked
 
   /** @returns {Sort} */
   const sort = () => (figure.querySelector(':checked[value="curve"]') ? 'curve' : 'section')
 
   const draw = newestOnly(async () => {
     const chosen = sort()
-    const drawing = (await desk.bench()?.draw(textOf(desk.sheet.fields())))?.[chosen]
+    const drawing = asked && (await desk.bench()?.draw(textOf(asked)))?.[chosen]
     if (drawing) show(svg, drawing)
     figure.classList.toggle('drawn', drawing !== undefined)
     put(caption, drawing ? drawing.title : wanted[chosen])
@@ -47,7 +49,10 @@ export function setUpPicture(desk) {
     inSight = seen.some(({ isIntersecting }) => isIntersecting)
     if (inSight) draw()
   }).observe(figure)
-  desk.onReply(() => { if (inSight) draw() })
+  desk.onReply((_, fields) => {
+    asked = fields
+    if (inSight) draw()
+  })
   figure.addEventListener('change', draw)
 
   figure.addEventListener('click', (event) => {

@@ -14,6 +14,7 @@ let metal
 
 /** @param {import('../engine/client.js').MetalRow | undefined} row what was read as the metal */
 export function showPrinted(row) {
+  if (place.textContent !== '' && row?.id === metal?.id && row?.composition === metal?.composition) return
   metal = row
   date()
 }

@@ -19,17 +19,48 @@ import { shown } from './sheet.js'
  */
 
 /**
+ * What a row shows of a reply.
+ *
+ * @typedef {object} View
+ * @property {boolean} found
+ * @property {boolean} needed
+ * @property {boolean} answered
+ * @property {boolean} first whether it is where an empty sheet begins
+ * @property {string} instead what stands in the control while it is blank
+ * @property {string} kind of what is said
+ * @property {string} text what is said
+ * @property {string} fill what one touch fills in
+ * @property {string} offer the words of that touch
+ */
+
+/** What each row shows: most rows stay as they are at a key, and are let be. @type {WeakMap<Row, View>} */
+const views = new WeakMap()
+
+/**
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
 export function showRows(sheet, reply) {
+  let said = false
   for (const row of sheet.rows.values()) {
-    showFound(row, sheet, reply)
-    showWord(row, sheet, reply)
-    showFill(row, sheet, reply)
+    const view = viewOf(row, sheet, reply)
+    const last = views.get(row)
+    if (alike(last, view)) continue
+    showRow(row, view)
+    views.set(row, view)
+    said ||= last?.text !== view.text
   }
   for (const part of sheet.parts) showGist(part, sheet, reply)
-  requestAnimationFrame(() => markCropped(sheet))
+  // After the frame in which the answer is painted, which does not wait for it.
+  if (said) requestAnimationFrame(() => setTimeout(markCropped, 0, sheet))
+}
+
+/**
+ * @param {View | undefined} a
+ * @param {View} b
+ */
+function alike(a, b) {
+  return a !== undefined && Object.entries(b).every(([name, value]) => a[/** @type {keyof View} */ (name)] === value)
 }
 
 /**
@@ -38,7 +69,7 @@ export function showRows(sheet, reply) {
  *
  * @param {Sheet} sheet
  */
-function markCropped(sheet) {
+export function markCropped(sheet) {
   const rows = [...sheet.rows.values()].map(({ element, word }) => ({
     element,
     cropped: element.dataset.word !== '' && word !== null
@@ -51,33 +82,39 @@ function markCropped(sheet) {
  * @param {Row} row
  * @param {Sheet} sheet
  * @param {Reply} reply
+ * @returns {View}
  */
-function showFound({ name, input, element, seek, fill }, sheet, { found, answers, errors }) {
-  const isFound = sheet.blank(name) && found.includes(name)
-  const missing = errors.some((error) => error.field === name && error.code === 'missing')
-  element.classList.toggle('found', isFound)
-  element.classList.toggle('needed', missing)
-  element.classList.toggle('answered', name in answers)
+function viewOf({ name, input, fill }, sheet, reply) {
+  const { found, answers, errors } = reply
+  const needed = errors.some((error) => error.field === name && error.code === 'missing')
   const first = name === 'metal' && sheet.empty
-  element.classList.toggle('first', first)
-  if (input instanceof HTMLInputElement) {
-    const instead = first ? 'begin here' : missing && !fill ? 'needed' : input.dataset.default ?? ''
-    mark(input, 'placeholder', answers[name]?.text ?? instead)
+  const usual = input instanceof HTMLInputElement ? input.dataset.default ?? '' : ''
+  return {
+    found: sheet.blank(name) && found.includes(name),
+    needed,
+    answered: name in answers,
+    first,
+    instead: answers[name]?.text ?? (first ? 'begin here' : needed && !fill ? 'needed' : usual),
+    ...wordAt(name, sheet, reply) ?? { kind: '', text: '' },
+    ...fill ? filling(name, fill, sheet, reply) : { fill: '', offer: '' },
   }
-  put(seek, isFound ? 'found' : 'find')
 }
 
 /**
  * @param {Row} row
- * @param {Sheet} sheet
- * @param {Reply} reply
+ * @param {View} view
  */
-function showWord({ name, input, element, word: place }, sheet, reply) {
-  const word = wordAt(name, sheet, reply)
-  if (word?.kind === 'error') mark(input, 'aria-invalid', 'true')
+function showRow({ input, element, seek, word, fill }, view) {
+  for (const state of /** @type {const} */ (['found', 'needed', 'answered', 'first'])) element.classList.toggle(state, view[state])
+  if (input instanceof HTMLInputElement) mark(input, 'placeholder', view.instead)
+  if (view.kind === 'error') mark(input, 'aria-invalid', 'true')
   else input.removeAttribute('aria-invalid')
-  mark(element, 'data-word', word?.kind ?? '')
-  put(place, word?.text ?? '')
+  put(seek, view.found ? 'found' : 'find')
+  mark(element, 'data-word', view.kind)
+  put(word, view.text)
+  if (!fill) return
+  mark(fill, 'data-text', view.fill)
+  put(fill.querySelector('.word'), view.offer)
 }
 
 /**
@@ -131,16 +168,14 @@ export function suggestion(sheet, { density, suggestedDensity, suggestedCurrent,
  * One touch fills in what is suggested, or else what is usual. It writes the
  * number, in the unit that the field's first unit is.
  *
- * @param {Row} row
+ * @param {string} name
+ * @param {HTMLElement} button
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function showFill({ name, fill }, sheet, { answers }) {
-  if (!fill) return
-  const { by = '', usual = '' } = fill.dataset
+function filling(name, { dataset: { by = '', usual = '' } }, sheet, { answers }) {
   const number = answers[by]?.text.split(' ')[0] ?? usual
-  mark(fill, 'data-text', number)
-  put(fill.querySelector('.word'), name === 'density' && suggestion(sheet, answers) ? 'use these' : `use ${number}`)
+  return { fill: number, offer: name === 'density' && suggestion(sheet, answers) ? 'use these' : `use ${number}` }
 }
 
 /**
@@ -181,7 +216,7 @@ function showGist(part, sheet, reply) {
   ]
   put(gist, said.join(' · ') || (gist.dataset.hint ?? ''))
   gist.classList.toggle('given', typed.length > 0)
-  element.classList.toggle('used', typed.length > 0 || rows.some((row) => row.element.matches('.found')))
-  const gravest = ['error', 'stop', 'warn'].find((kind) => rows.some((row) => row.element.dataset.word === kind))
+  element.classList.toggle('used', typed.length > 0 || rows.some((row) => views.get(row)?.found))
+  const gravest = ['error', 'stop', 'warn'].find((kind) => rows.some((row) => views.get(row)?.kind === kind))
   mark(element, 'data-level', gravest ?? '')
 }

@@ -56,12 +56,18 @@ export class Sheet {
    *
    * @param {Kept} [kept] what is on the sheet, or would be
    */
-  fields({ typed, units } = this.keep()) {
+  fields({ typed, units } = this.#given()) {
     const fields = { ...typed }
     for (const [name, unit] of Object.entries(units)) {
       if (name in fields) fields[name] = withUnit(fields[name], unit)
     }
     return fields
+  }
+
+  /** What was typed and chosen, with the units of the unit controls beside it. @returns {Kept} */
+  #given() {
+    const typed = this.typed()
+    return { typed, units: this.#units((name) => name in typed) }
   }
 
   /**
@@ -177,10 +183,15 @@ export class Sheet {
 
   /** @returns {Kept} */
   keep() {
+    return { typed: this.typed(), units: this.#units(() => true), of: this.of }
+  }
+
+  /** What stands in the unit controls. @param {(name: string) => boolean} of which rows */
+  #units(of) {
     /** @type {Record<string, string>} */
     const units = {}
-    for (const { name, unit } of this.rows.values()) if (unit) units[name] = unit.value
-    return { typed: this.typed(), units, of: this.of }
+    for (const { name, unit } of this.rows.values()) if (unit && of(name)) units[name] = unit.value
+    return units
   }
 
   /**
