@@ -18,13 +18,12 @@ const (
 // ASCII, every dash a hyphen, every slash a slash, inches after a figure as such,
 // what is neither letter, digit nor a mark of a number a blank.
 func fold(text string) string {
+	if isPlain(text) {
+		return foldPlain(text)
+	}
+	text = replaceAll(strings.ToLower(strings.Map(latin, text)), endings[:])
 	var b strings.Builder
 	b.Grow(len(text))
-	if isPlain(text) {
-		text = strings.ToLower(text)
-	} else {
-		text = replaceAll(strings.ToLower(strings.Map(latin, text)), endings[:])
-	}
 	var before rune
 	for _, r := range text {
 		s := ""
@@ -49,15 +48,41 @@ func fold(text string) string {
 	return strings.TrimSpace(b.String())
 }
 
-// isPlain says that a text is ASCII and holds no apostrophe, as nearly all do: no
-// look-alike is in it then, and no ending.
+// isPlain says that a text is ASCII and holds no apostrophe and no sign for
+// inches, as nearly all do: each of its bytes is folded by itself then.
 func isPlain(text string) bool {
 	for i := range len(text) {
-		if c := text[i]; c >= utf8.RuneSelf || c == '\'' || c == '`' {
+		if c := text[i]; c >= utf8.RuneSelf || c == '\'' || c == '`' || c == '"' {
 			return false
 		}
 	}
 	return true
+}
+
+// foldPlain folds a plain text. What is folded already, as most names of the
+// catalogue are, is not written anew.
+func foldPlain(text string) string {
+	folded := func(c byte) byte {
+		switch {
+		case 'A' <= c && c <= 'Z':
+			return c - 'A' + 'a'
+		case 'a' <= c && c <= 'z' || isDigit(c) || strings.IndexByte("./,%:;+-", c) >= 0:
+			return c
+		}
+		return ' '
+	}
+	for i := range len(text) {
+		if folded(text[i]) == text[i] {
+			continue
+		}
+		b := []byte(text)
+		for ; i < len(b); i++ {
+			b[i] = folded(b[i])
+		}
+		text = string(b)
+		break
+	}
+	return strings.TrimSpace(text)
 }
 
 // latin is the Latin letter that a rune is drawn like, else the rune itself.
@@ -119,7 +144,7 @@ var foldings = func() map[rune]string {
 // number that it stands inside of, as a point. Words that only join others are
 // left out, and so is "er" after a number ("835er").
 func words(folded string) []string {
-	var list []string
+	list := make([]string, 0, 4) // as many as most names have
 	rest := folded
 	for {
 		rest = strings.TrimLeftFunc(rest, isMark)
@@ -136,7 +161,12 @@ func words(folded string) []string {
 	}
 }
 
-func isMark(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }
+func isMark(r rune) bool {
+	if r < utf8.RuneSelf {
+		return !('a' <= r && r <= 'z' || '0' <= r && r <= '9')
+	}
+	return !unicode.IsLetter(r) && !unicode.IsDigit(r)
+}
 
 // wordLength is how many bytes the first word has: up to the first mark that
 // does not stand between two digits as a decimal mark does.

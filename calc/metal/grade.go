@@ -22,10 +22,10 @@ func (x *index) graded(list []string) []call {
 		list = list[1:]
 	}
 	key := code(list)
-	calls := x.grades[key]
+	calls := x.grades.at[key]
 	if named && calls == nil {
 		key = "c" + key // "CDA 360"
-		calls = x.grades[key]
+		calls = x.grades.at[key]
 	}
 	switch {
 	case calls == nil:

@@ -20,18 +20,43 @@ type whole struct {
 	folded string
 }
 
+// directory holds calls by a key, several at one key in the order they came in.
+type directory struct {
+	at    map[string][]call
+	calls []call // the lists are cut from it
+}
+
+func newDirectory() directory {
+	return directory{make(map[string][]call, manyNames), make([]call, 0, manyNames)}
+}
+
+// enter adds a call to a key, once for each metal. Most keys have one, which
+// needs no list of its own.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
+func (d *directory) enter(key string, c call) {
+	others := d.at[key]
+	if others == nil {
+		d.calls = append(d.calls, c)
+		n := len(d.calls)
+		d.at[key] = d.calls[n-1 : n : n]
+	} else if !slices.ContainsFunc(others, func(had call) bool { return had.metal == c.metal }) {
+		d.at[key] = append(others, c)
+	}
+}
+
 // index is the catalogue turned round: from folded names and grades to metals.
-// It never changes once made.
+// It never changes once made. What only a text needs that calls nothing as it
+// stands is made when the first one comes: the first answer waits for the rest.
 type index struct {
-	names  map[string][]call // words in their order, a blank between
-	joined map[string][]call // words in their order, run together
-	bags   map[string][]call // words in any order
-	grades map[string][]call // see code
-	wholes []whole           // every name, in the catalogue's order
+	names   directory // words in their order, a blank between
+	grades  directory // see code
+	wholes  []whole   // every name, in the catalogue's order
+	phrases []whole   // those of several words, and what short numbers are called, in the same order
 
-	wordsOf map[*Metal]map[string]bool // all that a metal's names consist of
-
-	// For a text that calls nothing by its name: made when the first one comes.
+	joined    func() *directory // words in their order, run together
+	bags      func() *directory // words in any order
 	strangers func() *strangers
 }
 
@@ -43,22 +68,52 @@ const manyNames = 800
 
 func newIndex() *index {
 	x := &index{
-		names:   make(map[string][]call, manyNames),
-		joined:  make(map[string][]call, manyNames),
-		bags:    make(map[string][]call, manyNames),
-		grades:  make(map[string][]call, manyNames),
-		wordsOf: map[*Metal]map[string]bool{},
+		names: newDirectory(), grades: newDirectory(),
+		wholes: make([]whole, 0, manyNames), phrases: make([]whole, 0, manyNames),
 	}
+	x.joined, x.bags = sync.OnceValue(x.runTogether), sync.OnceValue(x.unordered)
 	x.strangers = sync.OnceValue(func() *strangers { return newStrangers(x.wholes) })
 	for m := range All() {
-		x.wordsOf[m] = map[string]bool{}
 		x.add(m)
 	}
 	return x
 }
 
+// runTogether makes the directory of names without their blanks.
+func (x *index) runTogether() *directory {
+	d := newDirectory()
+	for _, w := range x.wholes {
+		d.enter(strings.ReplaceAll(w.folded, " ", ""), w.call)
+	}
+	return &d
+}
+
+// unordered makes the directory of names whose words may change places.
+func (x *index) unordered() *directory {
+	d := newDirectory()
+	for _, w := range x.phrases {
+		if list := strings.Fields(w.folded); !allElements(list) {
+			d.enter(bag(list), w.call)
+		}
+	}
+	return &d
+}
+
+// isWordOf says that one of a metal's names has a word, or that it is its short
+// number.
+func (x *index) isWordOf(m *Metal, word string) bool {
+	for i := range x.wholes {
+		if w := &x.wholes[i]; w.metal == m && w.has(word) {
+			return true
+		}
+	}
+	short, ok := shortNumber(m)
+	return ok && word == short[1:]
+}
+
 // add enters all names and grades of a metal.
 func (x *index) add(m *Metal) {
+	own := len(x.wholes)
 	x.addName(m, m.Name, "name")
 	for language, list := range m.Names {
 		why := "name"
@@ -69,61 +124,62 @@ func (x *index) add(m *Metal) {
 			x.addName(m, name, why)
 		}
 	}
-	for _, grade := range append([]string{m.UNS, m.EN, m.Symbol, m.British}, m.Grades...) {
+	for _, grade := range [...]string{m.UNS, m.EN, m.Symbol, m.British} {
 		x.addGrade(m, grade)
 	}
-	if short, ok := strings.CutSuffix(m.UNS, "00"); ok && m.UNS[0] == 'C' {
+	for _, grade := range m.Grades {
+		x.addGrade(m, grade)
+	}
+	if short, ok := shortNumber(m); ok {
 		x.addGrade(m, short+"0")
-		x.addShort(m, short)
+		x.addGrade(m, short)
+		x.addShort(m, short, x.wholes[own:])
 	}
 	x.addGrade(m, strings.TrimRight(m.EN, "ABCDEFGHJKLMNR")) // "CW508"
 }
 
-// addShort enters what a unified number that ends in 00 is called without it:
-// "C260", and "260" beside the word for the metal.
-func (x *index) addShort(m *Metal, short string) {
-	x.addGrade(m, short)
-	x.wordsOf[m][short[1:]] = true
-	for _, kind := range []string{"copper", "brass", "bronze", "nickel silver", "copper nickel", "alloy"} {
+// shortNumber is a unified number that ends in 00 without that: "C260".
+func shortNumber(m *Metal) (short string, ok bool) {
+	short, ok = strings.CutSuffix(m.UNS, "00")
+	return short, ok && m.UNS[0] == 'C'
+}
+
+// addShort enters what a short number is called beside the word for its metal:
+// "260 brass", "brass 260".
+func (x *index) addShort(m *Metal, short string, own []whole) {
+	for _, kind := range [...]string{"copper", "brass", "bronze", "nickel silver", "copper nickel", "alloy"} {
 		first, _, _ := strings.Cut(kind, " ")
-		if kind == "alloy" || kind == m.Family.String() || x.wordsOf[m][first] {
-			list := append(strings.Fields(kind), short[1:])
+		if kind == "alloy" || kind == m.Family.String() || slices.ContainsFunc(own, func(w whole) bool { return w.has(first) }) {
 			c := call{metal: m, name: m.UNS, why: "grade"}
-			enter(x.bags, bag(list), c)
-			enter(x.names, short[1:]+" "+kind, c)
-			enter(x.names, kind+" "+short[1:], c)
+			x.phrases = append(x.phrases, whole{c, kind + " " + short[1:]})
+			x.names.enter(short[1:]+" "+kind, c)
+			x.names.enter(kind+" "+short[1:], c)
 		}
 	}
 }
 
-func (x *index) addName(m *Metal, name, why string) {
-	c := call{metal: m, name: name, why: why}
-	list := words(fold(name))
-	for _, w := range list {
-		x.wordsOf[m][w] = true
+// has says that a word is one of the name's.
+func (w *whole) has(word string) bool {
+	one, rest, more := strings.Cut(w.folded, " ")
+	for more && one != word {
+		one, rest, more = strings.Cut(rest, " ")
 	}
-	folded := strings.Join(list, " ")
-	x.wholes = append(x.wholes, whole{c, folded})
-	enter(x.names, folded, c)
-	enter(x.joined, strings.Join(list, ""), c)
-	if len(list) > 1 && !allElements(list) {
-		enter(x.bags, bag(list), c)
+	return one == word
+}
+
+func (x *index) addName(m *Metal, name, why string) {
+	list := words(fold(name))
+	w := whole{call{metal: m, name: name, why: why}, strings.Join(list, " ")}
+	x.wholes = append(x.wholes, w)
+	x.names.enter(w.folded, w.call)
+	if len(list) > 1 {
+		x.phrases = append(x.phrases, w)
 	}
 }
 
 func (x *index) addGrade(m *Metal, grade string) {
 	if grade != "" {
-		enter(x.grades, code(words(fold(grade))), call{metal: m, name: grade, why: "grade"})
-	}
-}
-
-// enter adds a call to a key, once for each metal.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
-func enter(to map[string][]call, key string, c call) {
-	if !slices.ContainsFunc(to[key], func(had call) bool { return had.metal == c.metal }) {
-		to[key] = append(to[key], c)
+		x.grades.enter(code(words(fold(grade))), call{metal: m, name: grade, why: "grade"})
 	}
 }
 

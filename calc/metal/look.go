@@ -46,10 +46,10 @@ func (x *index) inOrder(list []string) []call {
 	if calls := x.graded(list); calls != nil {
 		return calls
 	}
-	if calls := x.names[strings.Join(list, " ")]; calls != nil {
+	if calls := x.names.at[strings.Join(list, " ")]; calls != nil {
 		return calls
 	}
-	return x.joined[strings.Join(list, "")]
+	return x.joined().at[strings.Join(list, "")]
 }
 
 // called finds a name or grade in the words of a text, all of which belong to it.
@@ -58,7 +58,7 @@ func (x *index) called(list, bare []string) []call {
 		return calls
 	}
 	for _, l := range [][]string{list, bare} {
-		if calls := x.bags[bag(l)]; calls != nil {
+		if calls := x.bags().at[bag(l)]; calls != nil {
 			return calls
 		}
 	}
@@ -81,7 +81,7 @@ func (x *index) corrected(list, bare []string) []call {
 			}
 			calls := x.inOrder(right)
 			if calls == nil {
-				calls = x.bags[bag(right)]
+				calls = x.bags().at[bag(right)]
 			}
 			if calls == nil {
 				calls = x.within(right, l)
@@ -134,7 +134,7 @@ func (x *index) belong(m *Metal, list, typed []string) bool {
 	fits := make([]bool, len(list)+1) // the words up to there belong
 	fits[0] = true
 	for end := 1; end <= len(list); end++ {
-		fits[end] = fits[end-1] && x.wordsOf[m][typed[end-1]]
+		fits[end] = fits[end-1] && x.isWordOf(m, typed[end-1])
 		for at := 0; at < end && !fits[end]; at++ {
 			fits[end] = fits[at] && slices.ContainsFunc(x.inOrder(list[at:end]), func(c call) bool { return c.metal == m })
 		}

@@ -193,25 +193,30 @@ var familiar = []string{
 }
 
 var (
-	bySymbol = map[string]*unit{}                 // by the symbol, as written
-	byWord   = make(map[string][]unit, manyWords) // by each word for it, folded
+	bySymbol = make(map[string]*unit, manySymbols) // by the symbol, as written
+	byWord   = make(map[string][]*unit, manyWords) // by each word for it, folded
+	learnt   = make([]*unit, 0, manyWords)         // the lists of byWord are cut from it
 )
 
-// manyWords is about how many words there are: a map that need not grow is made
-// sooner.
-const manyWords = 600
+// manySymbols and manyWords are about how many there are: a map that need not
+// grow is made sooner.
+const (
+	manySymbols = 150
+	manyWords   = 600
+)
 
 func init() {
-	for _, r := range table {
+	for i := range table {
+		r := &table[i]
 		if r.sign == "" {
 			r.sign = r.symbol
 		}
 		bySymbol[r.symbol] = &r.unit
 		if !r.cased {
-			learn(fold(r.symbol), r.unit)
+			learn(fold(r.symbol), &r.unit)
 		}
 		for _, w := range strings.Fields(r.words) {
-			learn(w, r.unit)
+			learn(w, &r.unit)
 		}
 	}
 	for _, symbol := range familiar {
@@ -219,5 +224,17 @@ func init() {
 	}
 }
 
-// learn adds a word for a unit. One word may mean several, of different kinds.
-func learn(word string, u unit) { byWord[word] = append(byWord[word], u) }
+// learn adds a word for a unit. One word may mean several, of different kinds;
+// most mean one, and need no list of their own.
+// Kept out of its callers for the size of the program.
+//
+//go:noinline
+func learn(word string, u *unit) {
+	if others := byWord[word]; others != nil {
+		byWord[word] = append(others, u)
+		return
+	}
+	learnt = append(learnt, u)
+	n := len(learnt)
+	byWord[word] = learnt[n-1 : n : n]
+}

@@ -230,8 +230,8 @@ func parts(text string) []unit {
 	}
 	key := fold(text)
 	for _, u := range byWord[key] {
-		if len(found) == 0 || u != found[0] {
-			found = append(found, shouted(u, text, key))
+		if len(found) == 0 || *u != found[0] {
+			found = append(found, shouted(*u, text, key))
 		}
 	}
 	if len(found) > 0 {
@@ -296,7 +296,7 @@ func lengthOf(key string, cut bool) (unit, bool) {
 	}
 	for _, u := range byWord[key] {
 		if u.kind == Length {
-			return u, true
+			return *u, true
 		}
 	}
 	return unit{}, false
