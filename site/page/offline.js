@@ -2,7 +2,7 @@
  * The page kept on this device for use without internet, and its new versions:
  * what the worker that keeps it says, at the sheet's foot and by the page's name.
  */
-import { at, put } from './element.js'
+import { at, frameOf, put } from './element.js'
 import { trusted } from './opening.js'
 
 /**
@@ -13,6 +13,10 @@ const place = at('on-device')
 const state = at('state')
 const [word, offer] = place.querySelectorAll('p')
 const button = /** @type {HTMLElement} */ (place.querySelector('button'))
+const words = frameOf('device-words')
+
+/** What is said, as it stands in the page; nothing of what is not named. @param {string} [of] */
+const wordsOf = (of) => words.querySelector(`[data-of="${of}"]`)?.textContent ?? ''
 
 /** How long a worker may take to answer, in milliseconds. */
 const patience = 20_000
@@ -23,23 +27,20 @@ const hour = 3_600_000
 /** @param {import('./page.js').Desk} desk */
 export function setUpOffline(desk) {
   const why = whyNot()
-  if (why !== '') {
-    put(word, why)
-    return
-  }
+  if (why) return put(word, wordsOf(why))
   let begun = false
   desk.onReply(() => { // the page's own files first, then their copies
     if (begun) return
     begun = true
-    begin(desk).catch(() => put(word, 'This page could not be kept for use without internet. It is tried again when the page is next opened.'))
+    begin(desk).catch(() => put(word, wordsOf('failed')))
   })
 }
 
 /** Why the page can't be kept here; '' if it can. */
 function whyNot() {
-  if (location.protocol === 'file:') return 'Opened from a file: it needs no internet, and never updates itself.'
-  if (!isSecureContext) return 'Opened over plain http, this page can’t be kept for use without internet. Over https it can.'
-  return workers() ? '' : 'This browser keeps no page for use without internet here.'
+  if (location.protocol === 'file:') return 'file'
+  if (!isSecureContext) return 'plain'
+  return workers() ? '' : 'none'
 }
 
 /** A browser may lack them, and in a sandbox looking at them throws. */
@@ -89,10 +90,8 @@ async function showState({ active, waiting, installing }, first) {
   const newest = [next, active === first ? undefined : kept].find((one) => one?.whole)
   const isNew = newest !== undefined && newest.content !== place.dataset.content
   const ready = kept?.whole ?? false
-  put(word, ready ? 'Ready without internet: every file is kept on this device, and checked.'
-    : installing ? 'Being kept for use without internet …'
-    : 'Not ready without internet: a file did not arrive whole. It is tried again when the page is next opened.')
-  put(offer, isNew ? 'A new version is ready. What is typed stays.' : '')
+  put(word, wordsOf(ready ? 'whole' : installing ? 'coming' : 'torn'))
+  put(offer, wordsOf(isNew ? 'new' : undefined))
   put(state, isNew ? 'New version ready' : 'Ready without internet')
   state.classList.toggle('new', isNew)
   button.hidden = !isNew
@@ -122,10 +121,7 @@ function ask(worker) {
  * @param {import('./page.js').Desk} desk
  */
 async function useNew({ waiting }, desk) {
-  if (!desk.keep()) {
-    put(offer, 'This browser can’t keep what is typed while the page is loaded anew, so it stays as it is. Close the page when it is no longer needed: the new version opens then.')
-    return
-  }
+  if (!desk.keep()) return put(offer, wordsOf('unsafe'))
   if (waiting?.state === 'installed') {
     const taken = new Promise((resolve) => waiting.addEventListener('statechange', resolve, { once: true }))
     waiting.postMessage('take over')
