@@ -118,7 +118,12 @@ const looking = `return (async () => {
 	for (const cache of await caches.keys()) {
 		caught[cache] = {}
 		const store = await caches.open(cache)
-		for (const request of await store.keys()) {
+		const requests = await store.keys()
+		if (requests.length === 0 && !registration?.installing) {
+			await caches.delete(cache) // it was removed meanwhile, and this look made it anew
+			return { busy: true }
+		}
+		for (const request of requests) {
 			const body = await (await store.match(request)).arrayBuffer()
 			const hash = Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', body)), (b) => b.toString(16).padStart(2, '0')).join('')
 			caught[cache][request.url] = hash
