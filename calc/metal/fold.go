@@ -33,13 +33,13 @@ func fold(text string) string {
 		switch {
 		case s != "":
 			b.WriteString(s)
-		case 'a' <= r && r <= 'z' || '0' <= r && r <= '9':
-			b.WriteByte(byte(r))
 		case unicode.Is(unicode.Mn, r): // a combining accent
-		case unicode.IsLetter(r) || unicode.IsDigit(r) || strings.ContainsRune("./,%:;+-", r):
-			b.WriteRune(r)
 		case strings.ContainsRune("\"″”", r) && unicode.IsDigit(before):
 			b.WriteString(" in ")
+		case r < utf8.RuneSelf:
+			b.WriteByte(foldByte(byte(r)))
+		case unicode.IsLetter(r) || unicode.IsDigit(r):
+			b.WriteRune(r)
 		default:
 			b.WriteByte(' ')
 		}
@@ -62,27 +62,29 @@ func isPlain(text string) bool {
 // foldPlain folds a plain text. What is folded already, as most names of the
 // catalogue are, is not written anew.
 func foldPlain(text string) string {
-	folded := func(c byte) byte {
-		switch {
-		case 'A' <= c && c <= 'Z':
-			return c - 'A' + 'a'
-		case 'a' <= c && c <= 'z' || isDigit(c) || strings.IndexByte("./,%:;+-", c) >= 0:
-			return c
-		}
-		return ' '
-	}
 	for i := range len(text) {
-		if folded(text[i]) == text[i] {
+		if foldByte(text[i]) == text[i] {
 			continue
 		}
 		b := []byte(text)
 		for ; i < len(b); i++ {
-			b[i] = folded(b[i])
+			b[i] = foldByte(b[i])
 		}
 		text = string(b)
 		break
 	}
 	return strings.TrimSpace(text)
+}
+
+// foldByte folds an ASCII letter, digit or mark.
+func foldByte(c byte) byte {
+	switch {
+	case 'A' <= c && c <= 'Z':
+		return c - 'A' + 'a'
+	case 'a' <= c && c <= 'z' || isDigit(c) || strings.IndexByte("./,%:;+-", c) >= 0:
+		return c
+	}
+	return ' '
 }
 
 // latin is the Latin letter that a rune is drawn like, else the rune itself.
@@ -161,6 +163,7 @@ func words(folded string) []string {
 	}
 }
 
+// isMark says that a rune of a folded text is neither letter nor digit.
 func isMark(r rune) bool {
 	if r < utf8.RuneSelf {
 		return !('a' <= r && r <= 'z' || '0' <= r && r <= '9')

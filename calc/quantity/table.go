@@ -195,7 +195,6 @@ var familiar = []string{
 var (
 	bySymbol = make(map[string]*unit, manySymbols) // by the symbol, as written
 	byWord   = make(map[string][]*unit, manyWords) // by each word for it, folded
-	learnt   = make([]*unit, 0, manyWords)         // the lists of byWord are cut from it
 )
 
 // manySymbols and manyWords are about how many there are: a map that need not
@@ -224,17 +223,8 @@ func init() {
 	}
 }
 
-// learn adds a word for a unit. One word may mean several, of different kinds;
-// most mean one, and need no list of their own.
+// learn adds a word for a unit. One word may mean several, of different kinds.
 // Kept out of its callers for the size of the program.
 //
 //go:noinline
-func learn(word string, u *unit) {
-	if others := byWord[word]; others != nil {
-		byWord[word] = append(others, u)
-		return
-	}
-	learnt = append(learnt, u)
-	n := len(learnt)
-	byWord[word] = learnt[n-1 : n : n]
-}
+func learn(word string, u *unit) { byWord[word] = append(byWord[word], u) }

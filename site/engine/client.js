@@ -1,7 +1,8 @@
 /**
- * The bench: fields in, in their text form, answers out. It keeps the program running, starts it
- * again when it has died or fallen silent, and repeats the call that was being
- * worked on, once. No call throws or hangs, whatever it is given.
+ * The bench: fields in, in their text form, answers out. It keeps the program
+ * running, starts it again when it has died or fallen silent, and repeats the
+ * call that was being worked on, once. No call throws or hangs, whatever it is
+ * given.
  */
 import { Death, NoWorker, startAside, startHere } from './thread.js'
 

@@ -30,6 +30,17 @@ export function frameOf(id) {
 }
 
 /**
+ * A sentence that stands in a frame of the page, by what it is said of.
+ *
+ * @param {string} id of the frame
+ * @param {string} of
+ * @returns {string | undefined} undefined where the frame says nothing of it
+ */
+export function sentenceOf(id, of) {
+  return [...frameOf(id).children].find((sentence) => sentence.getAttribute('data-of') === of)?.textContent ?? undefined
+}
+
+/**
  * Writes an attribute where it is not there yet: a browser lays out anew what is
  * written, even if it was the same.
  *

@@ -2,7 +2,7 @@
  * The page kept on this device for use without internet, and its new versions:
  * what the worker that keeps it says, at the sheet's foot and by the page's name.
  */
-import { at, frameOf, put } from './element.js'
+import { at, put, sentenceOf } from './element.js'
 import { trusted } from './opening.js'
 
 /**
@@ -13,10 +13,9 @@ const place = at('on-device')
 const state = at('state')
 const [word, offer] = place.querySelectorAll('p')
 const button = /** @type {HTMLElement} */ (place.querySelector('button'))
-const words = frameOf('device-words')
 
-/** What is said, as it stands in the page; nothing of what is not named. @param {string} [of] */
-const wordsOf = (of) => words.querySelector(`[data-of="${of}"]`)?.textContent ?? ''
+/** What is said of the page being kept. @param {string} of */
+const words = (of) => sentenceOf('device-words', of) ?? ''
 
 /** How long a worker may take to answer, in milliseconds. */
 const patience = 20_000
@@ -27,12 +26,12 @@ const hour = 3_600_000
 /** @param {import('./page.js').Desk} desk */
 export function setUpOffline(desk) {
   const why = whyNot()
-  if (why) return put(word, wordsOf(why))
+  if (why) return put(word, words(why))
   let begun = false
   desk.onReply(() => { // the page's own files first, then their copies
     if (begun) return
     begun = true
-    begin(desk).catch(() => put(word, wordsOf('failed')))
+    begin(desk).catch(() => put(word, words('failed')))
   })
 }
 
@@ -90,8 +89,8 @@ async function showState({ active, waiting, installing }, first) {
   const newest = [next, active === first ? undefined : kept].find((one) => one?.whole)
   const isNew = newest !== undefined && newest.content !== place.dataset.content
   const ready = kept?.whole ?? false
-  put(word, wordsOf(ready ? 'whole' : installing ? 'coming' : 'torn'))
-  put(offer, wordsOf(isNew ? 'new' : undefined))
+  put(word, words(ready ? 'whole' : installing ? 'coming' : 'torn'))
+  put(offer, isNew ? words('new') : '')
   put(state, isNew ? 'New version ready' : 'Ready without internet')
   state.classList.toggle('new', isNew)
   button.hidden = !isNew
@@ -121,7 +120,7 @@ function ask(worker) {
  * @param {import('./page.js').Desk} desk
  */
 async function useNew({ waiting }, desk) {
-  if (!desk.keep()) return put(offer, wordsOf('unsafe'))
+  if (!desk.keep()) return put(offer, words('unsafe'))
   if (waiting?.state === 'installed') {
     const taken = new Promise((resolve) => waiting.addEventListener('statechange', resolve, { once: true }))
     waiting.postMessage('take over')

@@ -9,7 +9,7 @@ import { showFigures } from './figures.js'
 import { setUpHabits } from './habits.js'
 import { load, read, save } from './keep.js'
 import { sayPlainly, sayStuck, showPane } from './pane.js'
-import { showPrinted } from './printed.js'
+import { setPrinted } from './printed.js'
 import { markCropped, showRows } from './rows.js'
 import { opening } from './opening.js'
 import { showSafety } from './safety.js'
@@ -91,7 +91,7 @@ async function ask() {
     showPane(sheet, reply)
     showSafety(reply)
     setMetal(reply.rows.metal?.[0])
-    showPrinted(reply.rows.metal?.[0])
+    setPrinted(reply.rows.metal?.[0])
     for (const hear of hearing) hear(reply, asked)
   }
   document.documentElement.dataset.answered ??= ''

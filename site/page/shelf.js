@@ -4,7 +4,7 @@
  * that two tabs lose nothing of each other's. A name is on the shelf once: who
  * comes second with it is numbered.
  */
-import { frameOf } from './element.js'
+import { sentenceOf } from './element.js'
 import { apart, base } from './names.js'
 
 /**
@@ -219,8 +219,6 @@ function outcome(request) {
  * @param {unknown} reason
  */
 export function why(reason) {
-  const sentences = [...frameOf('jobs-why').children]
   const name = reason instanceof Error ? reason.name : ''
-  const known = sentences.find((sentence) => sentence.getAttribute('data-reason') === name)
-  return (known ?? sentences[0]).textContent ?? ''
+  return sentenceOf('jobs-why', name) ?? sentenceOf('jobs-why', '') ?? ''
 }
