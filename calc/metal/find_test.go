@@ -28,8 +28,8 @@ func ids(hits []metal.Hit) (list []string) {
 	return list
 }
 
-// share of right answers that the finder is held to; it stands at all of them.
-const wantedShare = 0.95
+// share of right answers that the finder is held to: it stands at all but one.
+const wantedShare = 0.995
 
 // The table of names: sound readings, and texts that may find nothing.
 func TestListedNames(t *testing.T) {
@@ -87,6 +87,29 @@ func (s *score) held(t *testing.T, what string, least int) {
 	t.Logf("%s: %d of %d", what, s.right, s.asked)
 	if s.asked < least || float64(s.right) < wantedShare*float64(s.asked) {
 		t.Errorf("%s: %d right of %d, want %g of at least %d", what, s.right, s.asked, wantedShare, least)
+	}
+}
+
+// Each way in which the words of a name may come. Made up here; reading judged by
+// hand, the numbers by the unified numbering system (see alloys.csv).
+func TestWaysOfNaming(t *testing.T) {
+	for query, id := range map[string]string{
+		"cartridgebrass":        "cuzn30", // run together
+		"Patronen messing":      "cuzn30", // apart
+		"brass cartridge":       "cuzn30", // in another order
+		"alpha cartridge brass": "cuzn30", // with a word of another of its names
+		"260 brass cartridge":   "cuzn30",
+		"C2600":                 "cuzn30", // of four digits
+		"commercial bronze 220": "cuzn10", // beside the number, which is none of its names
+		"102 OFHC copper":       "cu-of",
+		"alloy 757":             "nickel-silver-12",
+		"silver nickel 757":     "nickel-silver-12", // in another order
+		"nickel 715 copper":     "cupronickel-30",
+		`6" brass`:              "cuzn37", // with a size in inches
+	} {
+		if got := first(query); got != id {
+			t.Errorf("%q finds %q, want %q", query, got, id)
+		}
 	}
 }
 

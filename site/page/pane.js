@@ -161,13 +161,15 @@ function wholeAt(sentence, figure) {
 }
 
 /**
- * What helps where it is not clear yet which of the four is sought.
+ * What helps where it is not clear yet which of the four is sought. Beside a stop
+ * it would be read as what is wrong.
  *
  * @param {Sheet} sheet
  * @param {Reply} reply
  */
-function fourth(sheet, { answers, errors }) {
-  if (suggestion(sheet, answers)?.sentence) return ''
+function fourth(sheet, reply) {
+  const { answers, errors } = reply
+  if (stopsOf(reply).length > 0 || suggestion(sheet, answers)?.sentence) return ''
   const open = sheet.empty || errors.some(({ code }) => code === 'missing')
   return open ? 'Any three of depth, time, current and open area make the fourth.' : ''
 }
