@@ -11,6 +11,7 @@ require (
 	github.com/andybalholm/brotli v1.3.0
 	github.com/evanw/esbuild v0.28.2
 	github.com/hack-pad/safejs v0.1.1
+	gonum.org/v1/gonum v0.17.0
 )
 
 require golang.org/x/sys v0.4.0 // indirect

@@ -16,6 +16,11 @@
 //	error depth missing | S                       an error, its field and code
 //	fair depth | S                                a field at which no error may stand
 //	sentence … | S                                words that the sentence holds
+//	silent … | S                                  words that the sentence does not hold
+//	supply limit … | S                            the verdict: yes, limit or no; words that its line holds
+//	assumes gap cathode | S                       the fields that the verdict assumes, all of them, or "nothing"
+//	cause film first | S                          the likeliest cause of what is seen
+//	offers open "40 %" | S                        a reading that an ambiguous field's error offers
 //
 // S is the source of what is expected; it stands on every line. A key that is
 // neither a field nor an answer fails the reading.
@@ -63,6 +68,11 @@ func (v Vector) Check(reply string) []string {
 	if err := json.Unmarshal([]byte(reply), &r); err != nil {
 		return []string{"the reply is no JSON: " + err.Error()}
 	}
+	return v.Wrong(r)
+}
+
+// Wrong is Check of a reply that is no text any more.
+func (v Vector) Wrong(r Reply) []string {
 	var wrong []string
 	for _, w := range v.Wants {
 		if what := w.check(r); what != "" {
@@ -76,15 +86,31 @@ func (v Vector) Check(reply string) []string {
 type Reply struct {
 	Sentence string
 	Found    []string
-	Answers  map[string]struct {
+	Answers  map[string]Answer
+	Supply   *Supply
+	Rows     struct{ Causes []Cause }
+	Cautions []Caution
+	Errors   []Error
+}
+
+// What a reply is made of.
+type (
+	Answer struct {
 		Value     float64
-		Unit      string
-		Text      string
 		Low, High *float64
 	}
-	Cautions []struct{ Code, Level, Text string }
-	Errors   []struct{ Field, Code, Text string }
-}
+	Supply struct {
+		Fits, Text string
+		Assumed    []string
+	}
+	Cause   struct{ Code string }
+	Caution struct{ Code, Level, Text string }
+	Error   struct {
+		Field, Code string
+		Text        string
+		Readings    []string
+	}
+)
 
 // Vectors reads all files of vectors.
 func Vectors() ([]Vector, error) {
@@ -141,7 +167,7 @@ func (v *Vector) take(line string) error {
 	ask, source, hasSource := strings.Cut(line, "|")
 	if !hasSource {
 		name, text, ok := strings.Cut(line, "=")
-		if _, known := field.ByName(name); !ok || !known {
+		if _, known := field.NameOf(name); !ok || !known {
 			return fmt.Errorf("%q is no field, and no want with its source", line)
 		}
 		v.Fields.Set(name, strings.TrimSpace(text))
@@ -176,11 +202,16 @@ func want(w []string) (func(Reply) string, error) {
 		return mistake(w[0] == "error", rest)
 	case "low", "high":
 		return number(rest, w[0])
-	case "sentence":
-		words := strings.Join(rest, " ")
-		return func(r Reply) string {
-			return unless(strings.Contains(r.Sentence, words), "the sentence is %q", r.Sentence)
-		}, nil
+	case "sentence", "silent":
+		return sentence(w[0] == "sentence", strings.Join(rest, " ")), nil
+	case "supply":
+		return supply(rest[0], strings.Join(rest[1:], " "))
+	case "assumes":
+		return assumes(rest)
+	case "cause":
+		return cause(rest)
+	case "offers":
+		return offers(rest[0], strings.Join(rest[1:], " "))
 	}
 	return number(w, "")
 }
@@ -214,7 +245,7 @@ func caution(wanted bool, w []string) func(Reply) string {
 }
 
 func mistake(wanted bool, w []string) (func(Reply) string, error) {
-	if _, ok := field.ByName(w[0]); !ok {
+	if _, ok := field.NameOf(w[0]); !ok {
 		return nil, fmt.Errorf("no field %s", w[0])
 	}
 	return func(r Reply) string {
@@ -224,6 +255,68 @@ func mistake(wanted bool, w []string) (func(Reply) string, error) {
 			}
 		}
 		return unless(!wanted, "it does not stand, but %v", r.Errors)
+	}, nil
+}
+
+func sentence(wanted bool, words string) func(Reply) string {
+	return func(r Reply) string {
+		return unless(strings.Contains(r.Sentence, words) == wanted, "the sentence is %q", r.Sentence)
+	}
+}
+
+func supply(fits, words string) (func(Reply) string, error) {
+	if !slices.Contains([]string{"yes", "limit", "no"}, fits) {
+		return nil, fmt.Errorf("no verdict %s", fits)
+	}
+	return func(r Reply) string {
+		if r.Supply == nil {
+			return "there is no verdict"
+		}
+		return unless(r.Supply.Fits == fits && strings.Contains(r.Supply.Text, words), "the verdict is %s: %s", r.Supply.Fits, r.Supply.Text)
+	}, nil
+}
+
+func assumes(names []string) (func(Reply) string, error) {
+	if slices.Equal(names, []string{"nothing"}) {
+		names = nil
+	}
+	for _, name := range names {
+		if _, ok := field.NameOf(name); !ok {
+			return nil, fmt.Errorf("no field %s", name)
+		}
+	}
+	return func(r Reply) string {
+		if r.Supply == nil {
+			return "there is no verdict"
+		}
+		return unless(slices.Equal(slices.Sorted(slices.Values(r.Supply.Assumed)), slices.Sorted(slices.Values(names))), "it assumes %v", r.Supply.Assumed)
+	}, nil
+}
+
+// cause reads "CODE first".
+func cause(w []string) (func(Reply) string, error) {
+	if len(w) != 2 || w[1] != "first" {
+		return nil, fmt.Errorf("a code and the word first are wanted")
+	}
+	return func(r Reply) string {
+		list := r.Rows.Causes
+		return unless(len(list) > 0 && list[0].Code == w[0], "the causes are %v", list)
+	}, nil
+}
+
+// offers reads what stands between quotation marks, as the page would type it.
+func offers(name, quoted string) (func(Reply) string, error) {
+	reading, err := strconv.Unquote(quoted)
+	if _, ok := field.NameOf(name); !ok || err != nil {
+		return nil, fmt.Errorf("a field and a reading in quotation marks are wanted")
+	}
+	return func(r Reply) string {
+		for _, e := range r.Errors {
+			if e.Field == name && slices.Contains(e.Readings, reading) {
+				return ""
+			}
+		}
+		return fmt.Sprintf("it is not offered, but %v", r.Errors)
 	}, nil
 }
 

@@ -28,3 +28,18 @@ func TestEveryCautionIsRaisedAndNot(t *testing.T) {
 		}
 	}
 }
+
+// A vector is known by its name: the page's tests ask for its reply by it.
+func TestNamesOfVectorsAreTheirOwn(t *testing.T) {
+	vectors, err := testdata.Vectors()
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen := map[string]bool{}
+	for _, v := range vectors {
+		if seen[v.Name] {
+			t.Errorf("two vectors are named %q", v.Name)
+		}
+		seen[v.Name] = true
+	}
+}

@@ -7,8 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"saltbite/calc/advice"
 	"saltbite/calc/field"
-	"saltbite/calc/job"
 	"saltbite/testdata"
 )
 
@@ -40,10 +40,10 @@ func TestGuarded(t *testing.T) {
 func TestReplyJSON(t *testing.T) {
 	low := 0.1
 	hostile := "\"\\\x00\x1f\u2028</script>é🙂\xff"
-	text := replyJSON(job.Reply{
+	text := replyJSON(advice.Reply{
 		Sentence: hostile,
 		Found:    []string{"time", "depth"},
-		Answers:  []job.Figure{{Name: "time", Value: 1e-320, Unit: "min", Text: hostile, Low: &low, Range: "a to b"}},
+		Answers:  []advice.Figure{{Name: "time", Value: 1e-320, Unit: "min", Text: hostile, Low: &low, Range: "a to b"}},
 		Errors:   []field.Error{{Field: "depth", Code: "unit", Text: hostile}},
 	})
 	var got struct {

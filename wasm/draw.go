@@ -1,19 +1,19 @@
 package main
 
 import (
+	"saltbite/calc/advice"
 	"saltbite/calc/drawing"
-	"saltbite/calc/job"
 )
 
 // drawingsJSON writes the pictures of a job by their names; what can't be drawn
 // is absent.
-func drawingsJSON(d job.Drawings) string {
+func drawingsJSON(d advice.Drawings) string {
 	w := writer{make([]byte, 0, 32<<10)}
 	w.open('{')
 	for _, named := range []struct {
 		name    string
 		drawing *drawing.Drawing
-	}{{"section", d.Section}, {"curve", d.Curve}, {"card", d.Card}, {"label", d.Label}} {
+	}{{"section", d.Section}, {"curve", d.Curve}, {"card", d.Card}, {"back", d.Back}, {"label", d.Label}} {
 		if named.drawing != nil {
 			w.key(named.name)
 			w.drawing(named.drawing)

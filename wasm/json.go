@@ -4,8 +4,8 @@ import (
 	"strconv"
 	"unicode/utf8"
 
+	"saltbite/calc/advice"
 	"saltbite/calc/field"
-	"saltbite/calc/job"
 	"saltbite/calc/metal"
 )
 
@@ -15,7 +15,7 @@ import (
 
 type writer struct{ out []byte }
 
-func replyJSON(r job.Reply) string {
+func replyJSON(r advice.Reply) string {
 	w := writer{make([]byte, 0, 4096)}
 	w.open('{')
 	w.string("sentence", r.Sentence)
@@ -24,28 +24,50 @@ func replyJSON(r job.Reply) string {
 		w.text(name)
 	}
 	w.close(']')
-	w.key("answers")
-	w.open('{')
-	for _, a := range r.Answers {
-		w.key(a.Name)
-		w.answer(a)
-	}
-	w.close('}')
+	w.answers(r.Answers)
+	w.given(r.Given)
 	w.unlessBlank("salt", r.Salt)
+	w.supply(r.Supply)
 	w.key("rows")
 	w.rows(r)
-	w.array("cautions")
-	for _, c := range r.Cautions {
-		w.caution(c)
+	w.cautions(r.Cautions)
+	w.errors(r.Errors)
+	w.close('}')
+	return string(w.out)
+}
+
+// supply writes the verdict on the supply, if there is one.
+func (w *writer) supply(v *advice.Verdict) {
+	if v == nil {
+		return
 	}
-	w.close(']')
-	w.array("errors")
-	for _, e := range r.Errors {
-		w.err(e)
+	w.key("supply")
+	w.open('{')
+	w.string("fits", v.Fits)
+	w.string("text", v.Text)
+	w.array("assumed")
+	for _, name := range v.Assumed {
+		w.text(name)
 	}
 	w.close(']')
 	w.close('}')
-	return string(w.out)
+}
+
+// given writes what was read of each field that was typed.
+func (w *writer) given(list []advice.Read) {
+	w.key("given")
+	w.open('{')
+	for _, g := range list {
+		w.key(g.Name)
+		w.open('{')
+		if g.Number {
+			w.number("value", g.Value)
+			w.string("unit", g.Unit)
+		}
+		w.string("text", g.Text)
+		w.close('}')
+	}
+	w.close('}')
 }
 
 func hitsJSON(hits []metal.Hit) string {
@@ -71,7 +93,18 @@ func why(h metal.Hit) string {
 	return h.Why + "; " + h.Remark
 }
 
-func (w *writer) answer(a job.Figure) {
+// answers writes figures by their names.
+func (w *writer) answers(list []advice.Figure) {
+	w.key("answers")
+	w.open('{')
+	for _, a := range list {
+		w.key(a.Name)
+		w.answer(a)
+	}
+	w.close('}')
+}
+
+func (w *writer) answer(a advice.Figure) {
 	w.open('{')
 	w.figure(a.Value, a.Unit, a.Text)
 	if a.Low != nil {
@@ -91,7 +124,7 @@ func (w *writer) figure(value float64, unit, text string) {
 	w.string("text", text)
 }
 
-func (w *writer) rows(r job.Reply) {
+func (w *writer) rows(r advice.Reply) {
 	w.open('{')
 	w.array("metal")
 	for _, m := range r.Metals {
@@ -99,7 +132,7 @@ func (w *writer) rows(r job.Reply) {
 	}
 	w.close(']')
 	w.array("bites")
-	for _, row := range r.Bites {
+	for _, row := range r.Steps {
 		w.open('{')
 		w.cell("depth", row.Depth)
 		w.cell("area", row.Area)
@@ -108,17 +141,30 @@ func (w *writer) rows(r job.Reply) {
 		w.close('}')
 	}
 	w.close(']')
+	if len(r.Causes) > 0 {
+		w.array("causes")
+		for _, c := range r.Causes {
+			w.open('{')
+			w.string("code", c.Code)
+			w.string("text", c.Text)
+			w.string("do", c.Do)
+			w.string("field", c.Field)
+			w.string("source", c.Source)
+			w.close('}')
+		}
+		w.close(']')
+	}
 	w.close('}')
 }
 
-func (w *writer) cell(name string, c job.Cell) {
+func (w *writer) cell(name string, c advice.Cell) {
 	w.key(name)
 	w.open('{')
 	w.figure(c.Value, c.Unit, c.Text)
 	w.close('}')
 }
 
-func (w *writer) metal(m job.MetalRow) {
+func (w *writer) metal(m advice.MetalRow) {
 	w.open('{')
 	w.string("id", m.ID)
 	w.string("name", m.Name)
@@ -130,28 +176,45 @@ func (w *writer) metal(m job.MetalRow) {
 	w.close('}')
 }
 
-func (w *writer) caution(c job.Caution) {
-	w.open('{')
-	w.string("code", c.Code)
-	w.string("level", string(c.Level))
-	w.unlessBlank("field", c.Field)
-	w.string("text", c.Text)
-	w.string("card", c.Card)
-	w.close('}')
+func (w *writer) cautions(list []advice.Caution) {
+	w.array("cautions")
+	for _, c := range list {
+		w.open('{')
+		w.string("code", c.Code)
+		w.string("level", string(c.Level))
+		w.unlessBlank("field", c.Field)
+		w.string("text", c.Text)
+		w.string("card", c.Card)
+		w.close('}')
+	}
+	w.close(']')
 }
 
-func (w *writer) err(e field.Error) {
-	w.open('{')
+func (w *writer) errors(list []field.Error) {
+	w.array("errors")
+	for _, e := range list {
+		w.open('{')
+		w.mistake(e)
+		w.close('}')
+	}
+	w.close(']')
+}
+
+// mistake writes what an error holds.
+func (w *writer) mistake(e field.Error) {
 	w.string("field", e.Field)
 	w.string("code", e.Code)
 	w.string("text", e.Text)
-	w.close('}')
+	if len(e.Readings) > 0 {
+		w.array("readings")
+		for _, r := range e.Readings {
+			w.text(r)
+		}
+		w.close(']')
+	}
 }
 
 // open begins an object or an array.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func (w *writer) open(bracket byte) {
 	w.comma()
 	w.out = append(w.out, bracket)
@@ -161,9 +224,6 @@ func (w *writer) open(bracket byte) {
 func (w *writer) close(bracket byte) { w.out = append(w.out, bracket) }
 
 // comma parts a value from the one before it, if there is one.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func (w *writer) comma() {
 	if len(w.out) == 0 {
 		return
@@ -175,9 +235,7 @@ func (w *writer) comma() {
 	}
 }
 
-// key is kept out of its callers for the size of the program.
-//
-//go:noinline
+// key begins a value of an object.
 func (w *writer) key(name string) {
 	w.text(name)
 	w.out = append(w.out, ':')

@@ -19,13 +19,7 @@ func main() {
 }
 
 func open(scope safejs.Value) error {
-	if err := expose(scope, "saltbiteAnswer", guarded(answer, faultyAnswer)); err != nil {
-		return err
-	}
-	if err := expose(scope, "saltbiteDraw", guarded(draw, faultyDraw)); err != nil {
-		return err
-	}
-	if err := expose(scope, "saltbiteFind", guarded(find, faultyFind)); err != nil {
+	if err := putCalls(scope); err != nil {
 		return err
 	}
 	if err := scope.Set("saltbiteVersion", version); err != nil {

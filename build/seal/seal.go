@@ -9,12 +9,13 @@ import (
 	"encoding/base64"
 	"encoding/hex"
 	"maps"
+	"path"
 	"slices"
 )
 
-// Seal is how the hash of a file's body is written.
+// Seal is the hash of a file's body in two notations.
 type Seal struct {
-	Integrity string // as HTML's integrity attribute has it: "sha256-" and base64
+	Integrity string // for HTML's integrity attribute: "sha256-" and base64
 	Hash      string // in hexadecimal
 }
 
@@ -37,18 +38,23 @@ func Version(files map[string][]byte) string {
 	return Of(all.Bytes()).Tag()
 }
 
-// Replace puts another body in the place of one file and, in every file that
-// knows it by its seal, the new seal; these files have changed then, and so on.
+// namesNone are the endings of files that name no other file; most are large.
+var namesNone = map[string]bool{".wasm": true, ".png": true, ".gz": true, ".br": true}
+
+// Replace gives a file another body and writes its new seal into every file that
+// names the old one. Those files have then changed, so their seals are replaced too.
 func Replace(files map[string][]byte, name string, body []byte) {
 	was, is := Of(files[name]), Of(body)
 	files[name] = body
 	for _, other := range slices.Sorted(maps.Keys(files)) {
-		if other == name {
+		if other == name || namesNone[path.Ext(other)] {
 			continue
 		}
 		text := files[other]
 		for _, s := range [][2]string{{was.Integrity, is.Integrity}, {was.Hash, is.Hash}, {was.Tag(), is.Tag()}} {
-			text = bytes.ReplaceAll(text, []byte(s[0]), []byte(s[1]))
+			if bytes.Contains(text, []byte(s[0])) { // else it would be copied for nothing
+				text = bytes.ReplaceAll(text, []byte(s[0]), []byte(s[1]))
+			}
 		}
 		if !bytes.Equal(text, files[other]) {
 			Replace(files, other, text)

@@ -1,5 +1,7 @@
 package bath
 
+import "saltbite/calc/quantity"
+
 // Crystals is how much of what is dissolved drops out when the bath cools to a
 // temperature, in kg of crystals per m3 of bath; 0 if none. With s the anhydrous
 // salt and S the liquid, w the saturated mass fraction in the cold and h the
@@ -9,20 +11,20 @@ package bath
 //	s - h x = w (S - x),  so  x = (s - w S) / (h - w)
 //
 // Conservation of salt and of water. True of a bath that has settled; a still
-// one may hold more for days. There is none outside the table of solubility.
-func (s Solution) Crystals(kelvin float64) (perVolume float64, ok bool) {
+// one may hold more for days. There is no value outside the table of solubility.
+func (s Solution) Crystals(kelvin float64) quantity.Optional {
 	salt := s.Salt
 	if !salt.solubility.holds(kelvin) {
-		return 0, false
+		return quantity.Optional{}
 	}
 	cold := salt.solubility.at(kelvin)
-	return max(0, s.Density()*(s.Anhydrous-cold)/(salt.crystal-cold)), true
+	return quantity.Known(max(0, s.Density()*(s.Anhydrous-cold)/(salt.crystal-cold)))
 }
 
 // SaturatesAt is the temperature, K, at which all the salt and water of the
-// bath are just saturated: below it crystals drop. There is none outside the
+// bath are just saturated: below it crystals drop. There is no value outside the
 // table of solubility, as for a bath that holds less than saturates at 0 C.
-func (s Solution) SaturatesAt() (kelvin float64, ok bool) {
+func (s Solution) SaturatesAt() quantity.Optional {
 	return s.Salt.solubility.temperature(s.all())
 }
 

@@ -1,5 +1,7 @@
 package bath
 
+import "saltbite/calc/quantity"
+
 // Conductivity at 20 C: mass % of anhydrous salt against mS/cm. Water, the row
 // at 0, is taken to conduct nothing, which is true to a thousandth of the next
 // row.
@@ -49,9 +51,7 @@ type conductivity struct {
 	perKelvin float64
 }
 
-// newConductivity is kept out of its callers for the size of the program.
-//
-//go:noinline
+// newConductivity makes one of rows in the units of the tables above.
 func newConductivity(perKelvin float64, rows []point) conductivity {
 	rows = append([]point{{0, 0}}, rows...)
 	return conductivity{newCurve(rows, 0.01, 0.1), perKelvin} // 1 mS/cm = 0.1 S/m
@@ -61,18 +61,18 @@ func newConductivity(perKelvin float64, rows []point) conductivity {
 //
 //	kappa = kappa(20 C) (1 + a (T - 20 C))
 //
-// The line holds from 10 to 30 C; further off it is carried on, and carried tells.
-// Past the last row the conductivity goes straight on, and beyond tells; there
-// is none from 1.1 times the last concentration on.
-func (c conductivity) at(fraction, kelvin float64) (siemens float64, ok bool) {
+// The line holds from 10 to 30 C; further off it is carried on, and carried says so.
+// Past the last row the conductivity goes straight on, and beyond says so; there
+// is no value from 1.1 times the last concentration on.
+func (c conductivity) at(fraction, kelvin float64) quantity.Optional {
 	at20 := c.curve.at(fraction)
 	switch {
 	case fraction > pastConductivity*c.last():
-		return 0, false
+		return quantity.Optional{}
 	case c.beyond(fraction):
 		at20 = c.onward(fraction)
 	}
-	return at20 * (1 + c.perKelvin*(kelvin-room)), true
+	return quantity.Known(at20 * (1 + c.perKelvin*(kelvin-room)))
 }
 
 // beyond says whether that share of salt lies past the last row.

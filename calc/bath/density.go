@@ -42,7 +42,7 @@ func newDensity(rows []point) density {
 // at is the density of a solution with that share of anhydrous salt, kg/m3.
 //
 // Past the last row 1/density goes straight on in the share of salt; beyond
-// tells when that is so. It would be true if salt took up the same volume in
+// says when that is so. It would be true if salt took up the same volume in
 // any company. At temperatures other than 20 C the density is taken to change
 // as water's does: for copper sulfate that is within 0.3 % from 15 to 25 C and
 // 0.5 % at 40 C of the model of Laliberté, J. Chem. Eng. Data 54 (2009) 1725

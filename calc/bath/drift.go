@@ -4,15 +4,17 @@ import (
 	"math"
 
 	"saltbite/calc/metal"
+	"saltbite/calc/quantity"
 )
 
 // Run is a charge that has etched a metal in a bath of a salt, and so what
-// became of that metal and of the bath's own.
+// happened to that metal and to the bath's own.
 //
 // Every element of the metal leaves in the proportion it stands in and, from
 // there, has one end: the bath's own metal is given back to the bath; tin falls
 // as SnO2, and lead as PbSO4 where the bath is a sulfate; what takes no charge
-// comes away as dust; all else stays dissolved. Common practice and chemistry
+// comes away as dust, as does silver that is slime (metal.Metal's Slimes); all
+// else stays dissolved. Common practice and chemistry
 // of the textbook, no source. It stops being true where the cathode takes more
 // than the bath's metal (copper out of a silver bath above the limiting
 // current, silver out of any copper bath), and where what dissolved falls
@@ -20,7 +22,7 @@ import (
 // makes it alkaline, copper, zinc and nickel fall in it as oxides and
 // hydroxides.
 //
-// Of a charge or an efficiency that can't be, nothing comes.
+// A charge or an efficiency that can't be dissolves nothing.
 type Run struct {
 	Salt       *Salt
 	Metal      *metal.Metal
@@ -36,7 +38,7 @@ const (
 	mostEfficiency  = 1e3
 )
 
-// end is what becomes of an element that leaves the metal.
+// end is where an element goes that leaves the metal.
 type end uint8
 
 const (
@@ -56,21 +58,21 @@ func (r Run) After(etched float64) Run {
 	return r
 }
 
-// Removed is the metal dissolved, kg: efficiency Q E. In common salt copper
+// removed is the metal dissolved, kg: efficiency Q E. In common salt copper
 // leaves as Cu(I).
-func (r Run) Removed() float64 { return r.removedBy(r.charge()) }
+func (r Run) removed() float64 { return r.removedBy(r.charge()) }
 
 // Deposit is the bath's metal that the cathode takes, kg, all the charge being
 // spent on it:
 //
 //	Q M / (z F)
 //
-// There is none in common salt, whose bath has no metal: hydrogen comes there.
-func (r Run) Deposit() (kilograms float64, ok bool) {
+// There is no value in common salt, whose bath has no metal: hydrogen comes there.
+func (r Run) Deposit() quantity.Optional {
 	if r.Salt.Metal == "" {
-		return 0, false
+		return quantity.Optional{}
 	}
-	return r.charge() * r.Salt.equivalent(), true
+	return quantity.Known(r.charge() * r.Salt.equivalent())
 }
 
 // Lost is the bath's metal that the cathode takes more than the work gives
@@ -78,14 +80,14 @@ func (r Run) Deposit() (kilograms float64, ok bool) {
 //
 //	Q M / (z F) - efficiency Q E w
 //
-// There is none in common salt.
-func (r Run) Lost() (kilograms float64, ok bool) {
-	deposit, ok := r.Deposit()
-	lost := deposit - r.Removed()*r.Metal.Share(r.Salt.Metal)
-	if math.Abs(lost) <= balanced*deposit {
+// There is no value in common salt.
+func (r Run) Lost() quantity.Optional {
+	deposit := r.Deposit()
+	lost := deposit.SI - r.removed()*r.Metal.Share(r.Salt.Metal)
+	if math.Abs(lost) <= balanced*deposit.SI {
 		lost = 0
 	}
-	return lost, ok
+	return quantity.If(lost, deposit)
 }
 
 // balanced is the share of a whole below which a difference is a rounding, as
@@ -98,7 +100,7 @@ func (r Run) Gained(symbol string) float64 {
 	if r.end(symbol) != dissolved {
 		return 0
 	}
-	return r.Removed() * r.Metal.Share(symbol)
+	return r.removed() * r.Metal.Share(symbol)
 }
 
 // Sludge is what falls in the bath, dry, kg: the tin as SnO2, and in sulfate the
@@ -113,7 +115,26 @@ func (r Run) Sludge() float64 {
 			perKilogram += p.Share * molarPbSO4 / weight("Pb")
 		}
 	}
-	return r.Removed() * perKilogram
+	return r.removed() * perKilogram
+}
+
+// Dissolves is how much of a metal a coulomb dissolves at 100 % in a bath of the
+// salt, kg/C: its ions are those of metal.Metal's Equivalent, but for silver in a
+// copper alloy in copper sulfate, which takes no charge, and copper in common
+// salt, which leaves as Cu(I). Low is the least that it may be, where that is
+// less: with tin leaving as Sn(IV), and in common salt with copper as Cu(II).
+func (s *Salt) Dissolves(m *metal.Metal) quantity.Range {
+	switch s.Metal {
+	case "":
+		usual, low := quantity.Known(m.EquivalentChloride()), quantity.Known(m.Equivalent())
+		if low == usual {
+			return quantity.Alone(usual)
+		}
+		return quantity.Range{Optional: usual, Low: low}
+	case "Cu":
+		return quantity.Range{Optional: quantity.Known(m.EquivalentSulfate()), Low: m.EquivalentSulfateLow()}
+	}
+	return quantity.Range{Optional: quantity.Known(m.Equivalent()), Low: m.EquivalentLow()}
 }
 
 // Hydrogen is the gas that the cathode gives off in common salt, m3, dry, at
@@ -121,36 +142,39 @@ func (r Run) Sludge() float64 {
 //
 //	V = Q R T / (2 F p), which is 0.449 L per A.h
 //
-// At most: what has dissolved plates there too. There is none in a bath that
+// At most: what has dissolved plates there too. There is no value in a bath that
 // holds a metal.
-func (r Run) Hydrogen() (volume float64, ok bool) {
+func (r Run) Hydrogen() quantity.Optional {
 	if r.Salt.Metal != "" {
-		return 0, false
+		return quantity.Optional{}
 	}
-	return r.charge() * gasConstant * room / (2 * metal.Faraday * atmosphere), true
+	return quantity.Known(r.charge() * gasConstant * room / (2 * metal.Faraday * atmosphere))
 }
 
 // SaltToAdd is how much of the salt (kg), of an assay, brings back a loss of the
-// bath's metal (kg). There is none where nothing is lost.
+// bath's metal (kg). There is no value where nothing is lost.
 //
 //	loss / (share of the metal in the salt as named x assay)
-func (s *Salt) SaltToAdd(loss, assay float64) (kilograms float64, ok bool) {
+func (s *Salt) SaltToAdd(loss, assay float64) quantity.Optional {
 	if !(loss > 0 && loss < mostMass && assay > leastAssay && assay <= 1) {
-		return 0, false
+		return quantity.Optional{}
 	}
-	return loss / (s.metal * s.anhydrous) / assay, true
+	return quantity.Known(loss / (s.metal * s.anhydrous) / assay)
 }
 
 var hydrogenSource = Source{"hydrogen", "an ideal gas, dry, at 20 C and 101.325 kPa, with the exact constants of the SI of 2019", "computed"}
 
 // PiecesToTenth is how many pieces, run by run, bring a fresh bath to where a
 // tenth of its metal is gone, one run of so many pieces having taken a share of
-// it. There is none where nothing is lost.
+// it. There is no value where nothing is lost.
 //
 //	floor(0.1 pieces / share)
-func PiecesToTenth(pieces, share float64) (whole float64, ok bool) {
-	whole = math.Floor(0.1 * pieces / share)
-	return whole, share > 0 && whole >= 0 && whole <= math.MaxFloat64
+func PiecesToTenth(pieces, share float64) quantity.Optional {
+	whole := math.Floor(0.1 * pieces / share)
+	if !(share > 0 && whole >= 0) {
+		return quantity.Optional{}
+	}
+	return quantity.Known(whole)
 }
 
 // charge is the run's, C, or nothing where it can't be.
@@ -166,11 +190,7 @@ func (r Run) removedBy(charge float64) float64 {
 	if !(r.Efficiency > leastEfficiency && r.Efficiency < mostEfficiency) {
 		return 0
 	}
-	equivalent := r.Metal.Equivalent()
-	if r.Salt.Metal == "" {
-		equivalent = r.Metal.EquivalentChloride()
-	}
-	removed := r.Efficiency * charge * equivalent
+	removed := r.Efficiency * charge * r.Salt.Dissolves(r.Metal).SI
 	if !(removed <= mostMass) { // as of a metal that takes no charge
 		return 0
 	}
@@ -181,6 +201,8 @@ func (r Run) end(symbol string) end {
 	switch {
 	case symbol == r.Salt.Metal:
 		return givenBack
+	case symbol == "Ag" && r.Salt.Metal == "Cu" && r.Metal.Slimes():
+		return dust
 	case symbol == "Sn":
 		return oxide
 	case symbol == "Pb" && r.Salt.Metal == "Cu":

@@ -20,11 +20,13 @@ func alloy(parts ...metal.Part) *metal.Metal {
 
 func catalogued(t testing.TB, id string) *metal.Metal {
 	t.Helper()
-	m, ok := metal.ByID(id)
-	if !ok {
-		t.Fatalf("no metal %s", id)
+	for m := range metal.All() {
+		if m.ID == id {
+			return m
+		}
 	}
-	return m
+	t.Fatalf("no metal %s", id)
+	return nil
 }
 
 // ampereHour is an ampere hour in C.
@@ -65,7 +67,7 @@ func TestGramDissolved(t *testing.T) {
 		got := 0.0
 		switch x.symbol {
 		case "lost":
-			got, _ = x.run.Lost()
+			got = x.run.Lost().SI
 		case "sludge":
 			got = x.run.Sludge()
 		default:
@@ -88,11 +90,11 @@ func TestGramDissolved(t *testing.T) {
 		// (0.925/107.87 + 2 x 0.075/63.546) 107.87 = 1.17963, less 0.925; 0.25463 x 169.874/107.87 = 0.40099
 		{"sterling", Run{SilverNitrate, sterling, 0, 1}, 0.255, 0.401},
 	} {
-		got, ok := x.run.After(gram).Lost()
+		got, ok := known(x.run.After(gram).Lost())
 		if !ok || math.Abs(got/gram-x.want) > 5e-4 {
 			t.Errorf("%s takes %.4f g, want %.3f", x.name, got/gram, x.want)
 		}
-		salt, ok := x.run.Salt.SaltToAdd(got, 1)
+		salt, ok := known(x.run.Salt.SaltToAdd(got, 1))
 		if !ok || x.salt > 0 && math.Abs(salt/gram-x.salt) > 5e-3*x.salt {
 			t.Errorf("%s: %.4f g of salt, want %.3f", x.name, salt/gram, x.salt)
 		}
@@ -106,13 +108,13 @@ func TestRunConserves(t *testing.T) {
 	for m := range metal.All() {
 		for _, salt := range salts {
 			run := Run{salt, m, math.Pow(10, 8*r.Float64()-2), 0.5 + r.Float64()}
-			removed := run.Removed()
-			deposit, plates := run.Deposit()
-			lost, _ := run.Lost()
+			removed := run.removed()
+			deposit, plates := known(run.Deposit())
+			lost := run.Lost().SI
 
 			// Metal: out of the sheet = given back + gained + in the sludge + dust.
 			// What a gram of either sludge holds: 118.71/150.708 tin, 207.2/303.256 lead (abridged atomic weights).
-			inSludge, gained, dust := run.Removed()*m.Share("Sn"), 0.0, 0.0
+			inSludge, gained, dust := run.removed()*m.Share("Sn"), 0.0, 0.0
 			sludge := inSludge * 150.708 / 118.71
 			if salt.Metal == "Cu" {
 				inSludge += removed * m.Share("Pb")
@@ -125,9 +127,12 @@ func TestRunConserves(t *testing.T) {
 				if e.Symbol == "Cu" && !plates {
 					z = 1 // Cu(I)
 				}
+				if e.Symbol == "Ag" && salt.Metal == "Cu" && m.Share("Cu") > m.Share("Ag") {
+					z = 0 // slime
+				}
 				anode += mass * z / e.MolarMass
 				gained += run.Gained(e.Symbol)
-				if e.Charge == 0 {
+				if z == 0 {
 					dust += mass
 				}
 				if e.Symbol != salt.Metal {
@@ -152,8 +157,8 @@ func TestRunConserves(t *testing.T) {
 			}
 			// With every coulomb dissolving metal, other ions come for those lost.
 			run.Efficiency = 1
-			bath *= run.Removed() / removed
-			if lost, _ = run.Lost(); math.Abs(lost/ion*z-bath) > 1e-12*run.Charge/metal.Faraday {
+			bath *= run.removed() / removed
+			if lost = run.Lost().SI; math.Abs(lost/ion*z-bath) > 1e-12*run.Charge/metal.Faraday {
 				t.Errorf("%s in %s: the bath loses %g mol of charge and gains %g", m.ID, salt.Name, lost/ion*z, bath)
 			}
 		}
@@ -171,12 +176,12 @@ func TestPureMetalBalances(t *testing.T) {
 		{SilverNitrate, alloy(metal.Part{Symbol: "Ag", Share: 100})},
 	} {
 		for charge := 1e-3; charge < 1e9; charge *= 7 {
-			if lost, ok := (Run{x.salt, x.metal, charge, 1}).Lost(); !ok || lost != 0 {
+			if lost, ok := known((Run{x.salt, x.metal, charge, 1}).Lost()); !ok || lost != 0 {
 				t.Errorf("%s: %g C take %g kg", x.salt.Name, charge, lost)
 			}
-			deposit, _ := Run{x.salt, x.metal, charge, 1}.Deposit()
+			deposit := Run{x.salt, x.metal, charge, 1}.Deposit().SI
 			for _, efficiency := range []float64{0.9, 1.05} {
-				if lost, _ := (Run{x.salt, x.metal, charge, efficiency}).Lost(); !within(lost, (1-efficiency)*deposit, 1e-9) { // definition
+				if lost := (Run{x.salt, x.metal, charge, efficiency}).Lost().SI; !within(lost, (1-efficiency)*deposit, 1e-9) { // definition
 					t.Errorf("%s: %g C at %g take %g kg of %g", x.salt.Name, charge, efficiency, lost, deposit)
 				}
 			}
@@ -184,21 +189,51 @@ func TestPureMetalBalances(t *testing.T) {
 	}
 }
 
+// What a coulomb dissolves, in g/(A.h): 37311.4 over the moles of charge in a
+// kilogram, by hand with 63.546, 107.87, 118.71 and 65.38 g/mol.
+func TestDissolves(t *testing.T) {
+	bronze := alloy(metal.Part{Symbol: "Cu", Share: 92}, metal.Part{Symbol: "Sn", Share: 8})
+	brass := alloy(metal.Part{Symbol: "Cu", Share: 70}, metal.Part{Symbol: "Zn", Share: 30})
+	shibuichi := alloy(metal.Part{Symbol: "Cu", Share: 75}, metal.Part{Symbol: "Ag", Share: 25})
+	tinny := alloy(metal.Part{Symbol: "Ag", Share: 90}, metal.Part{Symbol: "Sn", Share: 10})
+	for _, x := range []struct {
+		name       string
+		salt       *Salt
+		metal      *metal.Metal
+		usual, low float64
+	}{
+		{"bronze in sulfate", CopperSulfate, bronze, 1.23127, 1.17884}, // 1840 / 63.546 + 160 / 118.71 = 30.3032; tin's 320: 31.6510
+		{"bronze in anhydrous sulfate", CopperSulfateAnhydrous, bronze, 1.23127, 1.17884},
+		{"bronze in common salt", CommonSalt, bronze, 2.35767, 1.23127},        // 920 / 63.546 + 160 / 118.71 = 15.8255; copper's 1840
+		{"brass in sulfate", CopperSulfate, brass, 1.19556, 1.19556},           // 1400 / 63.546 + 600 / 65.38 = 31.2084
+		{"brass in common salt", CommonSalt, brass, 1.84776, 1.19556},          // 700 / 63.546 + 600 / 65.38 = 20.1928
+		{"shibuichi in sulfate", CopperSulfate, shibuichi, 1.58066, 1.58066},   // 1500 / 63.546 = 23.6049
+		{"shibuichi in nitrate", SilverNitrate, shibuichi, 1.43934, 1.43934},   // and 250 / 107.87: 25.9226
+		{"silver with tin in nitrate", SilverNitrate, tinny, 3.72066, 3.18549}, // 900 / 107.87 + 200 / 118.71 = 10.0282; tin's 400: 11.7129
+	} {
+		got := x.salt.Dissolves(x.metal)
+		low, _ := got.Ends()
+		if !within(got.SI*3.6e6, x.usual, 1e-5) || !within(low*3.6e6, x.low, 1e-5) || got.Spread() != (x.low < x.usual) {
+			t.Errorf("%s: %.5f, %.5f g/(A.h), want %.5f, %.5f", x.name, got.SI*3.6e6, low*3.6e6, x.usual, x.low)
+		}
+	}
+}
+
 func TestCommonSaltBath(t *testing.T) {
 	run := Run{CommonSalt, alloy(metal.Part{Symbol: "Cu", Share: 100}), ampereHour, 1}
-	if _, ok := run.Deposit(); ok {
+	if _, ok := known(run.Deposit()); ok {
 		t.Error("common salt plates")
 	}
-	if _, ok := run.Lost(); ok {
+	if _, ok := known(run.Lost()); ok {
 		t.Error("common salt loses its metal")
 	}
-	if _, ok := (Run{CopperSulfate, run.Metal, ampereHour, 1}).Hydrogen(); ok {
+	if _, ok := known((Run{CopperSulfate, run.Metal, ampereHour, 1}).Hydrogen()); ok {
 		t.Error("copper sulfate gives hydrogen")
 	}
-	if got := run.Removed() / gram; math.Abs(got-2.371) > 5e-4 { // 63.546/96485.332 x 3600, Cu(I); computed
+	if got := run.removed() / gram; math.Abs(got-2.371) > 5e-4 { // 63.546/96485.332 x 3600, Cu(I); computed
 		t.Errorf("%g g of copper in an ampere hour", got)
 	}
-	got, ok := run.Hydrogen()
+	got, ok := known(run.Hydrogen())
 	if !ok || math.Abs(got/litre-0.449) > 5e-4 { // a figure of the trade, derived by another hand
 		t.Errorf("%.5f L of hydrogen", got/litre)
 	}
@@ -216,13 +251,13 @@ func TestSaltToAdd(t *testing.T) {
 		}
 		for _, assay := range []float64{1, 0.98, 0.5} {
 			mix := solution(t, salt, say(10, quantity.Density), room20).Mix(litre, assay)
-			got, ok := salt.SaltToAdd(mix.MetalMass, assay)
+			got, ok := known(salt.SaltToAdd(mix.MetalMass, assay))
 			if !ok || !within(got, mix.SaltMass, 1e-9) {
 				t.Errorf("%s of %g: %g kg bring back %g kg, want %g", salt.Name, assay, got, mix.MetalMass, mix.SaltMass)
 			}
 		}
 		for _, x := range [][2]float64{{0, 1}, {-1, 1}, {1, 0}, {1, 2}, {math.Inf(1), 1}, {math.NaN(), 1}, {1, math.NaN()}} {
-			if got, ok := salt.SaltToAdd(x[0], x[1]); ok || got != 0 {
+			if got, ok := known(salt.SaltToAdd(x[0], x[1])); ok || got != 0 {
 				t.Errorf("%s of %g: %g kg bring back %g", salt.Name, x[1], got, x[0])
 			}
 		}
@@ -238,7 +273,7 @@ func TestPiecesToTenth(t *testing.T) {
 		{1, 0.03, 3, true}, {2, 0.03, 6, true}, {1, 0.1, 1, true}, {1, 0.101, 0, true}, {3, 0.1, 3, true}, {7, 0.0123, 56, true},
 		{1, 0, 0, false}, {1, -0.01, 0, false}, {1, math.NaN(), 0, false}, {math.NaN(), 0.1, 0, false}, {1, 5e-324, 0, false},
 	} {
-		if got, ok := PiecesToTenth(x.pieces, x.share); ok != x.ok || ok && got != x.want {
+		if got, ok := known(PiecesToTenth(x.pieces, x.share)); ok != x.ok || ok && got != x.want {
 			t.Errorf("%g pieces take %g: %g, %v, want %g", x.pieces, x.share, got, ok, x.want)
 		}
 	}
@@ -250,7 +285,7 @@ func TestEtchedBefore(t *testing.T) {
 	brass := catalogued(t, "cuzn30")
 	run := Run{CopperSulfate, brass, 2 * ampereHour, 0.93}
 	all := run.After(50 * gram)
-	if got := all.Removed() - run.Removed(); !within(got, 50*gram, 1e-12) {
+	if got := all.removed() - run.removed(); !within(got, 50*gram, 1e-12) {
 		t.Errorf("%g g etched before", got/gram)
 	}
 	if got := all.Gained("Zn") - run.Gained("Zn"); !within(got, 15*gram, 1e-12) { // 30 % of it
@@ -263,7 +298,7 @@ func TestEtchedBefore(t *testing.T) {
 	}
 }
 
-// Nothing comes of a run that can't be.
+// A run that can't be has no result.
 func TestNoRun(t *testing.T) {
 	silicon := alloy(metal.Part{Symbol: "Si", Share: 100})
 	for _, salt := range salts {
@@ -272,10 +307,10 @@ func TestNoRun(t *testing.T) {
 			{salt, catalogued(t, "cuzn30"), math.Inf(1), 1}, Run{salt, silicon, 0, 1}.After(1), Run{salt, catalogued(t, "cuzn30"), 0, 0}.After(1),
 			Run{salt, catalogued(t, "cuzn30"), 0, math.NaN()}.After(1), Run{salt, catalogued(t, "cuzn30"), 0, 1}.After(math.Inf(1)),
 		} {
-			deposit, _ := run.Deposit()
-			lost, _ := run.Lost()
-			hydrogen, _ := run.Hydrogen()
-			for i, x := range []float64{run.Removed(), deposit, lost, run.Gained("Zn"), run.Sludge(), hydrogen} {
+			deposit := run.Deposit().SI
+			lost := run.Lost().SI
+			hydrogen := run.Hydrogen().SI
+			for i, x := range []float64{run.removed(), deposit, lost, run.Gained("Zn"), run.Sludge(), hydrogen} {
 				if x != 0 {
 					t.Errorf("%s, %g C at %g: figure %d is %g", salt.Name, run.Charge, run.Efficiency, i, x)
 				}
@@ -283,11 +318,11 @@ func TestNoRun(t *testing.T) {
 		}
 		for _, efficiency := range []float64{0, -1, math.NaN(), math.Inf(1)} {
 			run := Run{salt, catalogued(t, "cuzn30"), ampereHour, efficiency}
-			if run.Removed() != 0 || run.Gained("Zn") != 0 || run.Sludge() != 0 {
-				t.Errorf("%s: an efficiency of %g dissolves %g", salt.Name, efficiency, run.Removed())
+			if run.removed() != 0 || run.Gained("Zn") != 0 || run.Sludge() != 0 {
+				t.Errorf("%s: an efficiency of %g dissolves %g", salt.Name, efficiency, run.removed())
 			}
 		}
-		if got := (Run{salt, silicon, ampereHour, 1}).Removed(); got != 0 {
+		if got := (Run{salt, silicon, ampereHour, 1}).removed(); got != 0 {
 			t.Errorf("%s dissolves %g kg of silicon", salt.Name, got)
 		}
 	}

@@ -12,7 +12,7 @@ const Room = room
 // baumeModulus is that of Baumé's scale for liquids heavier than water.
 const baumeModulus = 145
 
-// Concentrated is a volume of the solution when water has gone, or come, until
+// concentrated is a volume of the solution when water has gone, or come, until
 // another volume is left (m3): all the salt is then in that.
 //
 //	strength = strength volume / left
@@ -21,7 +21,7 @@ const baumeModulus = 145
 // The water that brings the volume back is taken to be as much as the level has
 // sunk, filled up to a mark: by weight it is that within 1.5 % at 20 C, down to
 // saturation.
-func (s Solution) Concentrated(volume, left float64) (Solution, error) {
+func (s Solution) concentrated(volume, left float64) (Solution, error) {
 	return s.Salt.Solution(quantity.Quantity{Value: s.Strength * volume / left, Kind: quantity.Density}, s.Temperature)
 }
 
@@ -53,8 +53,8 @@ func (s Solution) Toward(want Solution, volume, assay float64) (salt, water floa
 }
 
 // Parts are how much of two baths (kg) make a volume (m3) of a third between
-// them, all of the same salt: Blend read backwards. With w the mass fractions
-// of all the salt, undissolved included:
+// them, all of the same salt, with w the mass fractions of all the salt,
+// undissolved included:
 //
 //	a = mass (w - w_b) / (w_a - w_b),  b = mass - a
 //
@@ -80,7 +80,7 @@ func (s Solution) Parts(a, b Solution, volume float64) (ofA, ofB float64, err er
 // ByDensity is the solution that has that density (kg/m3) at that temperature,
 // and nothing but this salt in it: a bath that has etched brass or nickel silver
 // is misread, as zinc and nickel sulfate are nearly as heavy. What was read past
-// the densities' last row, Outside tells.
+// the densities' last row, Outside says.
 func (s *Salt) ByDensity(density, kelvin float64) (Solution, error) {
 	if err := s.refuse(density, kelvin); err != nil {
 		return Solution{}, err
@@ -110,7 +110,7 @@ func DensityOfGravity(gravity float64) float64 { return gravity * waterDensity(r
 //
 // The scale for liquids heavier than water (F. J. Bates, 1942, seen as others
 // quote it). It is made for 60 F and taken here for 20 C, between which water
-// and a bath swell nearly alike. There is none from 145 degrees on: it is 0.
+// and a bath swell nearly alike. There is no value from 145 degrees on: it is 0.
 func GravityOfBaume(degrees float64) float64 {
 	if !(degrees < baumeModulus) {
 		return 0

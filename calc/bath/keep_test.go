@@ -6,7 +6,6 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"saltbite/calc/metal"
 	"saltbite/calc/quantity"
 	"saltbite/testdata"
 )
@@ -19,7 +18,7 @@ func TestConcentrated(t *testing.T) {
 		s := some(t, r)
 		volume := math.Pow(10, 3*r.Float64()-3)
 		left := volume * (0.3 + 0.7*r.Float64())
-		now, err := s.Concentrated(volume, left)
+		now, err := s.concentrated(volume, left)
 		if err != nil {
 			t.Fatalf("%s: %g m3 of %g down to %g: %v", s.Salt.Name, volume, s.Strength, left, err)
 		}
@@ -32,7 +31,7 @@ func TestConcentrated(t *testing.T) {
 		for range 2000 {
 			s := solution(t, salt, say(r.Float64(), quantity.Saturation), room20)
 			left := s.In(quantity.Saturation) + (1-s.In(quantity.Saturation))*r.Float64()
-			now, err := s.Concentrated(litre, left*litre)
+			now, err := s.concentrated(litre, left*litre)
 			if err != nil || left > 0.99 {
 				continue
 			}
@@ -46,11 +45,11 @@ func TestConcentrated(t *testing.T) {
 		}
 	}
 	s := solution(t, CopperSulfate, say(250, quantity.Density), room20)
-	if got, err := s.Concentrated(2*litre, 1.6*litre); err != nil || !within(got.Strength, 312.5, 1e-12) { // 250 x 2 / 1.6, by hand
+	if got, err := s.concentrated(2*litre, 1.6*litre); err != nil || !within(got.Strength, 312.5, 1e-12) { // 250 x 2 / 1.6, by hand
 		t.Errorf("%+v, %v", got, err)
 	}
 	for _, x := range [][2]float64{{1, 0}, {0, 1}, {-1, 1}, {1, -1}, {math.NaN(), 1}, {1, math.NaN()}, {math.Inf(1), 1}, {1, math.Inf(1)}} {
-		if got, err := s.Concentrated(x[0], x[1]); err == nil {
+		if got, err := s.concentrated(x[0], x[1]); err == nil {
 			t.Errorf("%g m3 down to %g m3: %+v", x[0], x[1], got)
 		}
 	}
@@ -96,8 +95,7 @@ func TestToward(t *testing.T) {
 	}
 }
 
-// Two parts make the bath that was wanted, by salt and by water, and Blend says
-// the same.
+// Two parts make the bath that was wanted, by salt and by water.
 func TestParts(t *testing.T) {
 	r := rand.New(rand.NewPCG(19, 20))
 	for range 3000 {
@@ -106,7 +104,8 @@ func TestParts(t *testing.T) {
 			return solution(t, a.Salt, say(saturation, quantity.Saturation), a.Temperature-celsius0)
 		}
 		b := at(math.Pow(10, 3*r.Float64()-2))
-		want, err := Blend(a, b, r.Float64())
+		between := b.all() + r.Float64()*(a.all()-b.all())
+		want, err := a.Salt.Solution(say(between/a.Salt.anhydrous, quantity.Share), a.Temperature)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -118,10 +117,6 @@ func TestParts(t *testing.T) {
 		mass := (want.Strength + want.water()) * volume
 		if !within(ofA+ofB, mass, 1e-12) || !within(ofA*a.all()+ofB*b.all(), mass*want.all(), 1e-12) {
 			t.Fatalf("%s: %g + %g kg of %g kg, salt %g of %g", a.Salt.Name, ofA, ofB, mass, ofA*a.all()+ofB*b.all(), mass*want.all())
-		}
-		again, err := Blend(a, b, ofA/(ofA+ofB))
-		if err != nil || !within(again.Strength, want.Strength, 1e-9) {
-			t.Fatalf("%s: %g comes back as %g, %v", a.Salt.Name, want.Strength, again.Strength, err)
 		}
 	}
 	// 20 % from 30 % and 5 %: 15 parts to 10, the cross of every textbook of mixing.
@@ -216,15 +211,15 @@ func FuzzKeep(f *testing.F) {
 		var figures []float64
 		run := Run{salt, catalogued(t, "gunmetal-85-5-5-5"), charge, efficiency}
 		for _, run := range []Run{run, run.After(other)} {
-			deposit, _ := run.Deposit()
-			lost, _ := run.Lost()
-			hydrogen, _ := run.Hydrogen()
-			add, _ := salt.SaltToAdd(math.Abs(lost), assay)
-			whole, ok := PiecesToTenth(other, lost)
+			deposit := run.Deposit().SI
+			lost := run.Lost().SI
+			hydrogen := run.Hydrogen().SI
+			add := salt.SaltToAdd(math.Abs(lost), assay).SI
+			whole, ok := known(PiecesToTenth(other, lost))
 			if !ok {
 				whole = 0
 			}
-			figures = append(figures, run.Removed(), deposit, math.Abs(lost), run.Gained("Zn"), run.Sludge(), hydrogen, add, whole)
+			figures = append(figures, run.removed(), deposit, math.Abs(lost), run.Gained("Zn"), run.Sludge(), hydrogen, add, whole)
 		}
 		if made, err := salt.ByDensity(strength, room); err == nil {
 			figures = append(figures, made.Strength)
@@ -235,20 +230,20 @@ func FuzzKeep(f *testing.F) {
 			return
 		}
 		want := solution(t, salt, say(0.5, quantity.Saturation), room20)
-		now, err := s.Concentrated(volume, other)
+		now, err := s.concentrated(volume, other)
 		if err == nil {
 			figures = append(figures, now.Strength)
 		}
 		add, water, _ := s.Toward(want, volume, assay)
 		ofA, ofB, _ := want.Parts(s, want, volume)
 		face := Face{length, Position(which / 4 % 3), which > 127}
-		film, _ := s.FilmDensity(face)
-		cathode, _ := s.CathodeLimit(face)
-		needed, ok := cathode.CathodeNeeded(charge)
+		film := s.FilmDensity(face)
+		cathode := s.CathodeLimit(face)
+		needed, ok := known(CathodeNeeded(charge, cathode.SI))
 		if !ok {
 			needed = 0
 		}
-		for i, x := range append(figures, add, water, ofA, ofB, film.High, cathode.High, needed) {
+		for i, x := range append(figures, add, water, ofA, ofB, film.High.SI, cathode.High.SI, needed) {
 			if !(x >= 0 && x <= math.MaxFloat64) {
 				t.Fatalf("%s: figure %d is %g", salt.Name, i, x)
 			}
@@ -259,10 +254,10 @@ func FuzzKeep(f *testing.F) {
 func BenchmarkKeep(b *testing.B) {
 	s, _ := CopperSulfate.Solution(say(250, quantity.Density), room)
 	want, _ := CopperSulfate.Solution(say(200, quantity.Density), room)
-	bronze, _ := metal.ByID("gunmetal-85-5-5-5")
+	bronze := catalogued(b, "gunmetal-85-5-5-5")
 	for b.Loop() {
 		run := Run{CopperSulfate, bronze, 3600, 1}
-		lost, _ := run.Lost()
+		lost := run.Lost().SI
 		all := run.After(0.1)
 		all.Lost()
 		CopperSulfate.SaltToAdd(lost, 0.98)
@@ -271,7 +266,7 @@ func BenchmarkKeep(b *testing.B) {
 			all.Gained(symbol)
 		}
 		run.Sludge()
-		_, _ = s.Concentrated(2e-3, 1.5e-3)
+		_, _ = s.concentrated(2e-3, 1.5e-3)
 		_, _, _ = s.Toward(want, 2e-3, 1)
 		_, _ = CopperSulfate.ByDensity(1107, room)
 		s.FilmDensity(Face{Length: 0.03})

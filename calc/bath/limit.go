@@ -1,10 +1,10 @@
 package bath
 
-import "math"
+import (
+	"math"
 
-// Limit is a current density, A/m2, at which the liquid next to an electrode
-// stops keeping up: an order of magnitude, and so with its ends.
-type Limit struct{ Density, Low, High float64 }
+	"saltbite/calc/quantity"
+)
 
 // Face is an electrode's face as the liquid beside it sees it.
 type Face struct {
@@ -44,12 +44,18 @@ var layerSource = Source{"diffusion layer", "still bath: Wilke, Eisenberg and To
 //
 //	dc = saturated - bulk
 //
-// It is 0 in a saturated bath, and there is none in common salt. A bath holds
-// more than saturates it for a while, which buys some more (D. Landolt,
-// Electrochim. Acta 32 (1987) 1, from memory); an alloy's other salts are left
-// out. It rests on the saturated bath's density: see SaturationOutside.
-func (s Solution) FilmDensity(f Face) (Limit, bool) {
-	return f.limit(s.Liquid(), s.Salt.saturated(s.Temperature))
+// It is 0 in a saturated bath, and there is no value in common salt, nor over 300
+// mA/cm2, which says nothing of a bench. A bath holds more than saturates it for
+// a while, which buys some more (D. Landolt, Electrochim. Acta 32 (1987) 1, from
+// memory); an alloy's other salts are left out. It rests on the saturated bath's
+// density: see SaturationOutside.
+func (s Solution) FilmDensity(f Face) quantity.Range {
+	const most = 3000 // A/m2
+	film := f.limit(s.Liquid(), s.Salt.saturated(s.Temperature))
+	if film.SI > most {
+		return quantity.Range{}
+	}
+	return film
 }
 
 // CathodeLimit is where the liquid at the cathode runs out of metal, which then
@@ -57,17 +63,16 @@ func (s Solution) FilmDensity(f Face) (Limit, bool) {
 //
 //	dc = bulk
 //
-// There is none in common salt.
-func (s Solution) CathodeLimit(f Face) (Limit, bool) {
+// There is no value in common salt.
+func (s Solution) CathodeLimit(f Face) quantity.Range {
 	bulk := s.Liquid()
 	return f.limit(bulk, bulk.spent())
 }
 
 // CathodeNeeded is the cathode (m2) on which a current (A) is half of the
-// limit. A choice: half is where powder is not yet to be feared.
-func (l Limit) CathodeNeeded(current float64) (area float64, ok bool) {
-	area = 2 * current / l.Density
-	return area, area > 0 && area <= math.MaxFloat64
+// limit (A/m2). A choice: half is where powder is not yet to be feared.
+func CathodeNeeded(current, limit float64) quantity.Optional {
+	return quantity.Positive(2 * current / limit)
 }
 
 // Settles says whether the face's own liquid rests on it: the heavier one on
@@ -82,8 +87,8 @@ func (s Solution) spent() Solution {
 	return s
 }
 
-// limit is the current density at which the liquid at the face differs from the
-// bulk as another does, at the same temperature:
+// limit is the current density, A/m2, at which the liquid at the face differs from
+// the bulk as another does, at the same temperature:
 //
 //	i = z F D dc / (delta (1 - t+))
 //
@@ -91,25 +96,34 @@ func (s Solution) spent() Solution {
 // mol/m3, t+ the share of the current that the ion carries, and delta the layer
 // in which the difference lies. C. W. Tobias, M. Eisenberg, C. R. Wilke,
 // J. Electrochem. Soc. 99 (1952) 359C (from memory), for a salt by itself: with
-// acid in the bath t+ falls to nothing, and the limit is lower. There is none
+// acid in the bath t+ falls to nothing, and the limit is lower. There is no value
 // past the last row of the viscosities.
 //
 // D and t+ are taken as one at all strengths, though both change as a bath gets
 // stronger. Half to twice the figure is what it is worth.
-func (f Face) limit(bulk, at Solution) (Limit, bool) {
+func (f Face) limit(bulk, at Solution) quantity.Range {
+	return f.limitOf(bulk, at, math.Abs(at.metal()-bulk.metal()))
+}
+
+// limitOf is limit where of the salt's metal so much, kg/m3, is what differs.
+func (f Face) limitOf(bulk, at Solution, metal float64) quantity.Range {
 	salt, by := bulk.Salt, bulk.Salt.transport
-	viscosity, ok := by.viscosity.at(bulk.Anhydrous, bulk.Temperature)
-	if !ok {
-		return Limit{}, false
+	viscosity := by.viscosity.at(bulk.Anhydrous, bulk.Temperature)
+	if !viscosity.Known() {
+		return quantity.Range{}
 	}
 	diffusion := by.diffusionAt(bulk.Temperature)
-	layer, ok := f.layer(math.Abs(at.Density()-bulk.Density()) / viscosity / diffusion)
+	layer, ok := f.layer(math.Abs(at.Density()-bulk.Density()) / viscosity.SI / diffusion)
 	if !ok {
-		return Limit{}, false
+		return quantity.Range{}
 	}
-	charge := math.Abs(at.metal()-bulk.metal()) / salt.equivalent() // z F dc, C/m3
-	i := charge * diffusion / layer / (1 - by.transference)
-	return Limit{i, limitLow * i, limitHigh * i}, true
+	charge := metal / salt.equivalent() // z F dc, C/m3
+	return limitAt(charge * diffusion / layer / (1 - by.transference))
+}
+
+// limitAt is a limit with its ends: it is an order of magnitude.
+func limitAt(density float64) quantity.Range {
+	return quantity.Range{Optional: quantity.Known(density), Low: quantity.Known(limitLow * density), High: quantity.Known(limitHigh * density)}
 }
 
 // layer is how thick, m, the layer beside the face is, by the mean over the

@@ -6,10 +6,6 @@ import (
 	"saltbite/calc/metal"
 )
 
-// others are the atomic weights, kg/mol, of the elements that salts hold and
-// metals do not; the rest are metal.Elements.
-var others = map[string]float64{"H": 1.008e-3, "N": 14.007e-3, "Na": 22.990e-3, "S": 32.06e-3, "Cl": 35.45e-3}
-
 var molarMassSource = Source{"molar mass", "abridged standard atomic weights of IUPAC/CIAAW 2021 (from memory); " +
 	"the Debian package bodr agrees to the digits given", "memory"}
 
@@ -30,15 +26,22 @@ var (
 	molarPbSO4        = weight("Pb") + weight("S") + 4*weight("O")
 )
 
-// weight is the atomic weight of an element, kg/mol.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
+// weight is the atomic weight of an element, kg/mol: of those that metals hold
+// metal.Elements has it.
 func weight(symbol string) float64 {
-	if i := row(symbol); i >= 0 {
-		return metal.Elements[i].MolarMass
+	switch symbol {
+	case "H":
+		return 1.008e-3
+	case "N":
+		return 14.007e-3
+	case "Na":
+		return 22.990e-3
+	case "S":
+		return 32.06e-3
+	case "Cl":
+		return 35.45e-3
 	}
-	return others[symbol]
+	return metal.Elements[row(symbol)].MolarMass
 }
 
 // charges is how many elementary charges an atom of a metal's element takes

@@ -6,12 +6,14 @@ import (
 	"sync"
 
 	"github.com/agnivade/levenshtein"
+
+	"saltbite/calc/quantity"
 )
 
 // A name is read in three steps: it is folded to small plain letters and
 // figures, words that change the form or nothing are taken out, and what is
-// left is looked for among the names below, which are folded likewise: as it
-// stands, else a few edits off.
+// left is looked for among the names below, which are folded in the same way: as
+// it stands, else a few edits off.
 
 // names are what people call each salt: English, German, French, Spanish,
 // Italian, Portuguese, Dutch; formulas. From memory.
@@ -38,6 +40,14 @@ var names = [...]struct {
 	}},
 }
 
+// products are what shops call goods that may be copper sulfate, or something
+// else, or copper sulfate with other things in it. From memory.
+var products = [...]string{
+	"root killer", "drain root killer", "tree root killer", "sewer root killer", "algaecide", "algicide", "algae killer", "pond algae killer",
+	"copper fungicide", "Bordeaux mixture", "bouillie bordelaise", "caldo bordelés", "poltiglia bordolese", "Bordeauxbrühe", "Algizid", "Wurzelkiller",
+	"algicida", "alghicida", "fungicida de cobre", "fongicide au cuivre",
+}
+
 // waterless are the words, folded, by which copper sulfate is meant without its
 // water of crystallisation; as the stem of all its endings.
 var waterless = [...]string{"anhydr", "anidr", "anhidr", "wasserfrei", "entwassert", "watervrij"}
@@ -57,7 +67,8 @@ const (
 
 // FindSalt finds a salt by its name, a few letters wrong or not. Copper sulfate
 // means the crystals unless it is called anhydrous. Of two salts equally near it
-// is the one whose name stands first above.
+// is the one whose name stands first above. The error is UnknownSalt, or
+// UnlabelledSalt for a product that may be copper sulfate: its label must say so.
 func FindSalt(text string) (*Salt, error) {
 	if len(text) > longestName {
 		return nil, UnknownSalt
@@ -68,6 +79,8 @@ func FindSalt(text string) (*Salt, error) {
 		salt = nearest(sought)
 	}
 	switch {
+	case salt == product:
+		return nil, UnlabelledSalt
 	case salt == nil:
 		return nil, UnknownSalt
 	case salt == CopperSulfate && dry:
@@ -88,7 +101,8 @@ func nearest(sought string) *Salt {
 		if d := len(n.name) - len(sought); d >= least || -d >= least {
 			continue
 		}
-		if edits := levenshtein.ComputeDistance(n.name, sought); edits < least {
+		edits := levenshtein.ComputeDistance(n.name, sought)
+		if edits < least && (n.salt != product || edits <= 1) { // a rat killer is two edits off
 			best, least = n.salt, edits
 		}
 	}
@@ -101,6 +115,9 @@ type foldedName struct {
 	salt *Salt
 }
 
+// product stands for what is sold under the name of a use.
+var product = new(Salt)
+
 // foldedNames are all of them, in the order above and by themselves.
 type foldedNames struct {
 	list  []foldedName
@@ -108,19 +125,25 @@ type foldedNames struct {
 }
 
 // folded folds the names, once: it takes longer than to find one among them.
-var folded = sync.OnceValue(func() foldedNames {
-	f := foldedNames{exact: map[string]*Salt{}}
+var folded = sync.OnceValue(func() *foldedNames {
+	f := &foldedNames{exact: map[string]*Salt{}}
 	for _, row := range names {
-		for _, name := range row.names {
-			name, _ := read(name)
-			if _, had := f.exact[name]; !had {
-				f.exact[name] = row.salt
-				f.list = append(f.list, foldedName{name, row.salt})
-			}
-		}
+		f.add(row.names, row.salt)
 	}
+	f.add(products[:], product)
 	return f
 })
+
+// add enters the names of a salt; of two salts with one name the first keeps it.
+func (f *foldedNames) add(names []string, salt *Salt) {
+	for _, name := range names {
+		name, _ := read(name)
+		if _, had := f.exact[name]; !had {
+			f.exact[name] = salt
+			f.list = append(f.list, foldedName{name, salt})
+		}
+	}
+}
 
 // allowed is how many edits a folded name may be off. A short one is too soon
 // another word.
@@ -154,30 +177,25 @@ func isWaterless(word string) bool {
 }
 
 // fold makes a name plain: small letters without accents, "ph" as "f" (sulphate
-// is sulfate), figures as figures wherever they stand and a nought as the
-// letter o (CuS04 is meant as CuSO4); all else is a blank.
+// is sulfate), figures as figures wherever they stand and a zero as the letter o
+// (CuS04 is meant as CuSO4); all else is a blank.
 func fold(text string) string {
-	plain := strings.Map(func(r rune) rune {
-		switch {
+	var b strings.Builder
+	for _, r := range text {
+		switch plain := quantity.Plain(r); {
+		case plain != "":
+			b.WriteString(plain)
 		case r >= 'a' && r <= 'z' || r >= '1' && r <= '9':
-			return r
+			b.WriteRune(r)
 		case r >= 'A' && r <= 'Z':
-			return r - 'A' + 'a'
+			b.WriteRune(r - 'A' + 'a')
 		case r == '0' || r == '₀':
-			return 'o'
+			b.WriteByte('o')
 		case r >= '₁' && r <= '₉':
-			return r - '₁' + '1'
+			b.WriteRune(r - '₁' + '1')
+		default:
+			b.WriteByte(' ')
 		}
-		if i := strings.IndexRune(accented, r); i >= 0 {
-			return rune(unaccented[len([]rune(accented[:i]))])
-		}
-		return ' '
-	}, text)
-	return strings.ReplaceAll(plain, "ph", "f")
+	}
+	return strings.ReplaceAll(b.String(), "ph", "f")
 }
-
-// Letters with marks, of the languages above, and what they are without.
-const (
-	accented   = "àáâãäçèéêëìíîïñòóôõöùúûüÀÁÂÃÄÇÈÉÊËÌÍÎÏÑÒÓÔÕÖÙÚÛÜ"
-	unaccented = "aaaaaceeeeiiiinooooouuuuaaaaaceeeeiiiinooooouuuu"
-)

@@ -80,6 +80,27 @@ func TestNoSuchSalt(t *testing.T) {
 	}
 }
 
+// Goods that may hold anything are no salt, and their label decides; slips or not.
+// From memory.
+func TestProductsAskForTheirLabel(t *testing.T) {
+	for _, name := range []string{"root killer", "Root Killer crystals", "rootkiller", "root kiler", "sewer root killer", "algaecide", "algicide", "Bordeaux mixture", "bouillie bordelaise", "Bordeauxbrühe"} {
+		salt, err := FindSalt(name)
+		if salt != nil || !errors.Is(err, UnlabelledSalt) {
+			t.Errorf("%q: %s, %v", name, found(salt), err)
+		}
+	}
+	for _, words := range []string{"label", "99 %", "copper sulfate pentahydrate"} {
+		if !strings.Contains(UnlabelledSalt.Error(), words) {
+			t.Errorf("%q does not say %q", UnlabelledSalt, words)
+		}
+	}
+	for _, name := range []string{"weed killer", "root beer", "moss killer", "root", "killer", "rat killer"} {
+		if _, err := FindSalt(name); !errors.Is(err, UnknownSalt) {
+			t.Errorf("%q: %v", name, err)
+		}
+	}
+}
+
 func found(salt *Salt) string {
 	if salt == nil {
 		return "none"
@@ -123,7 +144,7 @@ func FuzzFindSalt(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text string) {
 		salt, err := FindSalt(text)
-		if (salt == nil) != errors.Is(err, UnknownSalt) {
+		if (salt == nil) != (errors.Is(err, UnknownSalt) || errors.Is(err, UnlabelledSalt)) {
 			t.Fatalf("%q: %v, %v", text, found(salt), err)
 		}
 		if again, _ := FindSalt(" " + text + " "); salt != again && len(text) < longestName-2 {

@@ -7,14 +7,15 @@
 // conductivity and saturation and says its strength in all five ways.
 // Solution.Mix weighs out a volume of it, and FromHand, VolumeOfSalt and
 // VolumeOfWater go the other way, from what there is. Crystals and SaturatesAt
-// tell what the cold does, Blend what two baths make.
+// tell what the cold does.
 //
 // A Run is a charge through a metal, and says what the bath loses to the
 // cathode and gains from the work; After counts in what was etched before.
-// SaltToAdd, Concentrated, Toward and Parts bring a bath back to what it was,
+// SaltToAdd, Toward and Parts bring a bath back to what it was,
 // ByDensity reads a hydrometer. FilmDensity and CathodeLimit are the current
 // densities at which the liquid beside the work, and beside the cathode, stops
-// keeping up: a Limit, an order of magnitude.
+// keeping up, an order of magnitude with its range. Now is a bath that was used: what
+// metal is left in it, and the same limits for it.
 //
 // # What is meant
 //
@@ -45,7 +46,7 @@ type Source struct{ Figure, Text, Confidence string }
 type Salt struct {
 	Name      string
 	Formula   string
-	Metal     string  // symbol of the metal it plates and takes up; "" for common salt
+	Metal     string  // symbol of the metal it plates and takes up; "" for a chloride, which has none
 	MolarMass float64 // kg/mol, in this form
 	Usual     float64 // kg/m3: a strength to start from; common practice, no source
 
@@ -94,11 +95,14 @@ var (
 // Sources are where the figures of the salt and of its bath come from.
 func (s *Salt) Sources() []Source {
 	common := []Source{molarMassSource, solubilitySource, densitySource, hydrometerSource}
-	switch s.Metal {
-	case "Cu":
-		return slices.Concat(common, copperSulfateConductivitySources, copperSulfateTransportSources)
-	case "Ag":
-		return slices.Concat(common, silverNitrateConductivitySources, silverNitrateTransportSources)
+	beside := []Source{viscositySource, layerSource}
+	switch s {
+	case CopperSulfate, CopperSulfateAnhydrous:
+		return slices.Concat(common, copperSulfateConductivitySources, beside, copperSulfateTransportSources)
+	case SilverNitrate:
+		return slices.Concat(common, silverNitrateConductivitySources, beside, silverNitrateTransportSources)
+	case CommonSalt:
+		return slices.Concat(common, commonSaltConductivitySources, []Source{hydrogenSource})
 	}
-	return slices.Concat(common, commonSaltConductivitySources, []Source{hydrogenSource})
+	return nil
 }

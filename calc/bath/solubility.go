@@ -1,5 +1,7 @@
 package bath
 
+import "saltbite/calc/quantity"
+
 // Solubility by temperature: C against mass % of the anhydrous salt in the
 // saturated solution. Copper sulfate's solid is the pentahydrate up to 96 C,
 // the trihydrate above (from memory); common salt's is anhydrous from 0.1 C up.
@@ -24,9 +26,7 @@ var solubilitySource = Source{"solubility", "CRC Handbook of Chemistry and Physi
 // solubility is a table of solubilities.
 type solubility struct{ curve }
 
-// newSolubility is kept out of its callers for the size of the program.
-//
-//go:noinline
+// newSolubility makes one of rows in the units of the tables above.
 func newSolubility(rows []point) solubility {
 	for i := range rows {
 		rows[i].x += celsius0
@@ -38,12 +38,12 @@ func newSolubility(rows []point) solubility {
 func (s solubility) holds(kelvin float64) bool { return kelvin >= s.first() && kelvin <= s.last() }
 
 // temperature is where a solution of that share of anhydrous salt is just
-// saturated. There is none outside the table; what only rounding puts outside
+// saturated. There is no value outside the table; what only rounding puts outside
 // is its end.
-func (s solubility) temperature(fraction float64) (kelvin float64, ok bool) {
+func (s solubility) temperature(fraction float64) quantity.Optional {
 	const rounding = 1e-12
 	if !(fraction >= s.at(s.first())-rounding && fraction <= s.at(s.last())+rounding) {
-		return 0, false
+		return quantity.Optional{}
 	}
-	return solve(s.at, s.first(), s.last(), fraction), true
+	return quantity.Known(solve(s.at, s.first(), s.last(), fraction))
 }

@@ -13,19 +13,20 @@ type Error string
 func (e Error) Error() string { return string(e) }
 
 const (
-	UnknownSalt   Error = "is no salt that is known here: copper sulfate, silver nitrate and common salt are"
-	NoSalt        Error = "holds no salt to speak of"
-	NoWater       Error = "leaves no water for a bath"
-	NoStrength    Error = "is no way of saying a strength"
-	NotWarmEnough Error = "is below 0 C, where water freezes and the tables begin"
-	TooWarm       Error = "is above 100 C, where water boils and the tables end"
-	TwoSalts      Error = "is a bath of another salt"
-	NotBetween    Error = "lies outside the two baths' strengths"
-	TooLight      Error = "is lighter than water with no salt in it"
-	TooHeavy      Error = "is heavier than a saturated bath, so it holds more than this salt"
+	UnknownSalt    Error = "is not a salt that this calculator knows: copper sulfate, silver nitrate and common salt are"
+	UnlabelledSalt Error = "may hold other things than copper sulfate. Read its label: type copper sulfate only if it says 99 % copper sulfate pentahydrate"
+	NoSalt         Error = "holds no salt to speak of"
+	NoWater        Error = "leaves no water for a bath"
+	NoStrength     Error = "is no way of saying a strength"
+	NotWarmEnough  Error = "is below 0 C, where water freezes and the tables begin"
+	TooWarm        Error = "is above 100 C, where water boils and the tables end"
+	TwoSalts       Error = "is a bath of another salt"
+	NotBetween     Error = "lies outside the two baths' strengths"
+	TooLight       Error = "is lighter than water with no salt in it"
+	TooHeavy       Error = "is heavier than a saturated bath, so it holds more than this salt"
 )
 
-// Where a strength stops being a bath at all, kg of salt for each m3 of liquid:
+// Where a strength is no longer that of a bath, kg of salt for each m3 of liquid:
 // a microgram, and some hundred times what dissolves.
 const (
 	leastSalt = 1e-9
@@ -158,9 +159,9 @@ func (s Solution) Liquid() Solution {
 // Density is that of the liquid, kg/m3.
 func (s Solution) Density() float64 { return s.Salt.density.at(s.Anhydrous, s.Temperature) }
 
-// Conductivity is that of the liquid, S/m. There is none well past the last row
+// Conductivity is that of the liquid, S/m. There is no value well past the last row
 // of its table.
-func (s Solution) Conductivity() (siemens float64, ok bool) {
+func (s Solution) Conductivity() quantity.Optional {
 	return s.Salt.conduction.at(s.Anhydrous, s.Temperature)
 }
 
@@ -189,16 +190,17 @@ func (s Solution) Outside() []string {
 	if s.Salt.density.beyond(s.Anhydrous) {
 		clauses = append(clauses, "the density"+past)
 	}
-	if _, ok := s.Conductivity(); ok && s.Salt.conduction.beyond(s.Anhydrous) {
+	conducts := s.Conductivity().Known()
+	if conducts && s.Salt.conduction.beyond(s.Anhydrous) {
 		clauses = append(clauses, "the conductivity"+past)
 	}
-	if _, ok := s.Conductivity(); ok && s.Salt.conduction.carried(s.Temperature) {
+	if conducts && s.Salt.conduction.carried(s.Temperature) {
 		clauses = append(clauses, "the conductivity's change by temperature is known from 10 to 30 C only")
 	}
 	return clauses
 }
 
-// SaturationOutside is such a clause for whoever reckons from saturation: with a
+// SaturationOutside is such a clause for what is calculated from saturation: with a
 // strength said as a share of it, the bath itself rests on the density of a
 // saturated one. That of silver nitrate and of common salt lies past the last
 // row. There is none where Outside says already that the bath's own does.

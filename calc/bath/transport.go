@@ -18,12 +18,10 @@ var (
 	silverNitrateTransport = transport{&silverNitrateViscosity, 1.5e-9, 0.46}
 
 	copperSulfateTransportSources = []Source{
-		viscositySource, layerSource,
 		{"diffusion", "4.6e-10 m2/s near 1 mol/L, Eversole, Kindsvater and Peterson, J. Phys. Chem. 46 (1942) 370, at 25 C", "memory"},
 		{"transference", "0.30 near 1 mol/L", "memory"},
 	}
 	silverNitrateTransportSources = []Source{
-		viscositySource, layerSource,
 		{"diffusion", "1.5e-9 m2/s, by Nernst and Hartley at infinite dilution from the ions' in the CRC Handbook (seen)", "computed"},
 		{"transference", "0.46 at infinite dilution, from ionic conductivities in the CRC Handbook (seen)", "computed"},
 	}

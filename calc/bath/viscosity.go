@@ -1,6 +1,10 @@
 package bath
 
-import "math"
+import (
+	"math"
+
+	"saltbite/calc/quantity"
+)
 
 // Viscosity at 20 C: mass % of anhydrous salt against mPa s. Water, the row at
 // 0, is 1.002.
@@ -25,22 +29,20 @@ var viscositySource = Source{"viscosity", "CRC Handbook of Chemistry and Physics
 // viscosity is a table of viscosities.
 type viscosity struct{ curve }
 
-// newViscosity is kept out of its callers for the size of the program.
-//
-//go:noinline
+// newViscosity makes one of rows in the units of the tables above.
 func newViscosity(rows []point) viscosity {
 	rows = append([]point{{0, 1.002}}, rows...)
 	return viscosity{newCurve(rows, 0.01, 1e-3)}
 }
 
 // at is the viscosity of a solution with that share of anhydrous salt, Pa s.
-// There is none past the last row of its table, nor without a table. At temperatures other than
+// There is no value past the last row of its table, nor without a table. At temperatures other than
 // 20 C it is taken to change as water's does, for which no source was found.
-func (v viscosity) at(fraction, kelvin float64) (pascalSeconds float64, ok bool) {
+func (v viscosity) at(fraction, kelvin float64) quantity.Optional {
 	if len(v.x) == 0 || fraction > v.last() {
-		return 0, false
+		return quantity.Optional{}
 	}
-	return v.curve.at(fraction) * waterThinning(kelvin), true
+	return quantity.Known(v.curve.at(fraction) * waterThinning(kelvin))
 }
 
 // waterThinning is the viscosity of water as a multiple of that at 20 C, where

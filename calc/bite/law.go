@@ -12,15 +12,19 @@
 //
 // # Limits
 //
-// An answer is a finite number above zero, or 0, which means that there is
-// none: something it is made of was zero, negative or not a number, or lies
-// beyond what a float64 holds. So nothing here ever gives NaN or an infinity.
+// An answer is a finite number above zero, or it is not known: something it is
+// made of was zero, negative or not a number, or lies beyond what a float64
+// holds. So nothing here ever gives NaN or an infinity. What is left of a sheet,
+// a line or a hanger may be zero or negative, too.
+//
 // The functions invert each other to 1e-9 over at least twelve decades of each
 // argument, with one exception: Area is a difference, and its relative error
 // grows as the open area becomes small beside the extra metal and the undercut.
 package bite
 
-import "math"
+import (
+	"saltbite/calc/quantity"
+)
 
 // Law is how readily a metal dissolves.
 type Law struct {
@@ -34,51 +38,51 @@ type Law struct {
 //	Q = pieces V(d) density / (efficiency E)
 //
 // Faraday's law. True while efficiency is the mean over the run.
-func (l Law) Charge(w Work, depth float64) float64 {
-	return Held(w.Pieces * w.Volume(depth) / l.volumePerCharge())
+func (l Law) Charge(w Work, depth float64) quantity.Optional {
+	return quantity.Positive(w.Pieces * w.Volume(depth).SI / l.volumePerCharge())
 }
 
 // Removed is the metal that a charge (C) dissolves, kg, over all pieces:
 //
 //	m = efficiency Q E
-func (l Law) Removed(charge float64) float64 {
-	return Held(l.Efficiency * l.Equivalent * Held(charge))
+func (l Law) Removed(charge float64) quantity.Optional {
+	return quantity.Positive(l.Efficiency * l.Equivalent * held(charge))
 }
 
 // Time is how long, s, a current (A, of all pieces) must run for a depth (m):
 //
 //	t = Q(d) / I
-func (l Law) Time(w Work, depth, current float64) float64 {
-	return Held(l.Charge(w, depth) / current)
+func (l Law) Time(w Work, depth, current float64) quantity.Optional {
+	return quantity.Positive(l.Charge(w, depth).SI / current)
 }
 
 // Current is what all pieces together need, A, for a depth (m) in a time (s):
 //
 //	I = Q(d) / t
-func (l Law) Current(w Work, depth, time float64) float64 {
-	return Held(l.Charge(w, depth) / time)
+func (l Law) Current(w Work, depth, time float64) quantity.Optional {
+	return quantity.Positive(l.Charge(w, depth).SI / time)
 }
 
 // Depth is how deep, m, a current (A, of all pieces) bites in a time (s): the
 // depth at which the volume that the charge dissolves is gone.
 //
 //	V = efficiency I t E / (density pieces)
-func (l Law) Depth(w Work, current, time float64) float64 {
+func (l Law) Depth(w Work, current, time float64) quantity.Optional {
 	return w.Depth(l.volume(w, current, time))
 }
 
 // Area is the open area of one piece, m2, that a current (A, of all pieces)
 // bites to a depth (m) in a time (s); w.Area is not looked at:
 //
-//	A = V / d - B - (pi/4) u P d
+//	A = V / d - B - (pi/4) u P d - (2 pi/3) chi u^2 d^2
 //
-// There is none where the extra metal and the undercut alone take more than
+// There is no value where the extra metal and the undercut alone take more than
 // the current gives.
-func (l Law) Area(w Work, depth, current, time float64) float64 {
+func (l Law) Area(w Work, depth, current, time float64) quantity.Optional {
 	if !(depth > 0) {
-		return 0
+		return quantity.Optional{}
 	}
-	return Held(l.volume(w, current, time)/depth - w.Extra - math.Pi/4*w.Undercut*w.Edge*depth)
+	return quantity.Positive(l.volume(w, current, time)/depth - w.Extra - w.underResist(depth))
 }
 
 // DepthAt is how deep, m, a current density (A/m2 over all bare metal at the
@@ -88,30 +92,34 @@ func (l Law) Area(w Work, depth, current, time float64) float64 {
 //
 // The area falls out of the law only while no edge is undercut: with an edge
 // the current spreads over growing walls and this is an upper bound.
-func (l Law) DepthAt(density, time float64) float64 {
-	return Held(Held(density) * Held(time) * l.volumePerCharge())
+func (l Law) DepthAt(density, time float64) quantity.Optional {
+	return quantity.Positive(held(density) * held(time) * l.volumePerCharge())
 }
 
 // TimeAt is how long, s, a current density (A/m2) takes to a depth (m): the
 // inverse of DepthAt, true where it is.
-func (l Law) TimeAt(density, depth float64) float64 {
-	return Held(Held(depth) / l.volumePerCharge() / density)
+func (l Law) TimeAt(density, depth float64) quantity.Optional {
+	return quantity.Positive(held(depth) / l.volumePerCharge() / density)
 }
 
 // DensityFor is the current density, A/m2, that reaches a depth (m) in a time
 // (s): the inverse of DepthAt, true where it is.
-func (l Law) DensityFor(depth, time float64) float64 {
-	return Held(Held(depth) / l.volumePerCharge() / time)
+func (l Law) DensityFor(depth, time float64) quantity.Optional {
+	return quantity.Positive(held(depth) / l.volumePerCharge() / time)
 }
 
 // volume is the metal, m3, that a current dissolves from each piece.
 func (l Law) volume(w Work, current, time float64) float64 {
-	return Held(Held(current) * Held(time) * l.volumePerCharge() / w.Pieces)
+	return held(held(current) * held(time) * l.volumePerCharge() / w.Pieces)
 }
 
 // volumePerCharge is the metal that a coulomb dissolves, m3/C:
 //
 //	efficiency E / density
 func (l Law) volumePerCharge() float64 {
-	return Held(Held(l.Efficiency) * Held(l.Equivalent) / l.Density)
+	return held(held(l.Efficiency) * held(l.Equivalent) / l.Density)
 }
+
+// held is x if it can be an argument of this package, a finite number above
+// zero; else 0, from which no answer follows.
+func held(x float64) float64 { return quantity.Positive(x).SI }

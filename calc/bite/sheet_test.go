@@ -18,19 +18,19 @@ func TestSheet(t *testing.T) {
 		name      string
 		got, want float64
 	}{
-		{"left, one side", one.Left(0.2 * mm), 0.6128 * mm},                                      // subtraction by hand: 0.8128 - 0.2
-		{"left, two sides", two.Left(0.2 * mm), 0.4128 * mm},                                     // by hand: 0.8128 - 0.4
-		{"left of nothing", two.Left(0.5 * mm), -0.1872 * mm},                                    // by hand: 0.8128 - 1.0, eaten through
-		{"share left", two.LeftShare(0.2 * mm), 0.507874},                                        // by hand: 0.4128 / 0.8128
-		{"share of less than nothing", two.LeftShare(0.5 * mm), -0.230315},                       // by hand: -0.1872 / 0.8128
-		{"deepest, half kept", one.Deepest(half), 0.4064 * mm},                                   // by hand: 0.8128 / 2
-		{"deepest, half kept, two sides", two.Deepest(half), 0.2032 * mm},                        // by hand: 0.8128 / 4
-		{"deepest, 0.5 mm kept", two.Deepest(Keep{Thickness: 0.5 * mm}), 0.1564 * mm},            // by hand: (0.8128 - 0.5) / 2
-		{"thinnest, half kept", ThinnestSheet(0.3*mm, 1, half), 0.6 * mm},                        // by hand: 0.3 / (1 - 0.5)
-		{"thinnest, 0.5 mm kept", ThinnestSheet(0.3*mm, 2, Keep{Thickness: 0.5 * mm}), 1.1 * mm}, // by hand: 2 x 0.3 + 0.5
-		{"nothing kept", ThinnestSheet(0.3*mm, 2, Keep{}), 0.6 * mm},                             // by hand: 2 x 0.3
-		{"all kept", ThinnestSheet(0.3*mm, 1, Keep{Share: 1}), 0},                                // no sheet is thick enough
-		{"sheet thinner than what is to be kept", one.Deepest(Keep{Thickness: 1 * mm}), 0},       // nothing may be bitten
+		{"left, one side", one.Left(0.2 * mm).SI, 0.6128 * mm},                                      // subtraction by hand: 0.8128 - 0.2
+		{"left, two sides", two.Left(0.2 * mm).SI, 0.4128 * mm},                                     // by hand: 0.8128 - 0.4
+		{"left of nothing", two.Left(0.5 * mm).SI, -0.1872 * mm},                                    // by hand: 0.8128 - 1.0, eaten through
+		{"share left", two.LeftShare(0.2 * mm).SI, 0.507874},                                        // by hand: 0.4128 / 0.8128
+		{"share of less than nothing", two.LeftShare(0.5 * mm).SI, -0.230315},                       // by hand: -0.1872 / 0.8128
+		{"deepest, half kept", one.Deepest(half).SI, 0.4064 * mm},                                   // by hand: 0.8128 / 2
+		{"deepest, half kept, two sides", two.Deepest(half).SI, 0.2032 * mm},                        // by hand: 0.8128 / 4
+		{"deepest, 0.5 mm kept", two.Deepest(Keep{Thickness: 0.5 * mm}).SI, 0.1564 * mm},            // by hand: (0.8128 - 0.5) / 2
+		{"thinnest, half kept", ThinnestSheet(0.3*mm, 1, half).SI, 0.6 * mm},                        // by hand: 0.3 / (1 - 0.5)
+		{"thinnest, 0.5 mm kept", ThinnestSheet(0.3*mm, 2, Keep{Thickness: 0.5 * mm}).SI, 1.1 * mm}, // by hand: 2 x 0.3 + 0.5
+		{"nothing kept", ThinnestSheet(0.3*mm, 2, Keep{}).SI, 0.6 * mm},                             // by hand: 2 x 0.3
+		{"all kept", ThinnestSheet(0.3*mm, 1, Keep{Share: 1}).SI, 0},                                // no sheet is thick enough
+		{"sheet thinner than what is to be kept", one.Deepest(Keep{Thickness: 1 * mm}).SI, 0},       // nothing may be etched
 	} {
 		if !near(x.got, x.want, 1e-5) {
 			t.Errorf("%s: %.6g, want %.6g", x.name, x.got, x.want)
@@ -73,20 +73,21 @@ func TestSheetInverts(t *testing.T) {
 		if r.IntN(2) == 0 {
 			k = Keep{Thickness: s.Thickness * (0.001 + 0.998*r.Float64())}
 		}
-		deepest := s.Deepest(k)
+		deepest := s.Deepest(k).SI
 		// Each is a difference, so it is held to what it was taken from.
 		slack := 1e-9 * s.Thickness
-		if got := ThinnestSheet(deepest, s.Sides, k); !near(got, s.Thickness, 1e-9) {
+		if got := ThinnestSheet(deepest, s.Sides, k).SI; !near(got, s.Thickness, 1e-9) {
 			t.Fatalf("the sheet for the deepest bite is %g: %+v %+v", got, s, k)
 		}
-		if got := s.Left(deepest); math.Abs(got-k.of(s.Thickness)) > slack {
+		if got := s.Left(deepest).SI; math.Abs(got-k.of(s.Thickness)) > slack {
 			t.Fatalf("the deepest bite leaves %g: %+v %+v", got, s, k)
 		}
-		least, most := s.DeepestRange(k)
-		if got, _ := s.LeftRange(least); math.Abs(got-k.of(s.Thickness)) > slack {
+		ends := s.DeepestRange(k)
+		least, most := ends.Low.SI, ends.High.SI
+		if got := s.LeftRange(least).Low.SI; math.Abs(got-k.of(s.Thickness)) > slack {
 			t.Fatalf("the deepest spot leaves %g: %+v %+v", got, s, k)
 		}
-		if _, got := s.LeftRange(most); math.Abs(got-k.of(s.Thickness)) > slack {
+		if got := s.LeftRange(most).High.SI; math.Abs(got-k.of(s.Thickness)) > slack {
 			t.Fatalf("the shallowest spot leaves %g: %+v %+v", got, s, k)
 		}
 		if least > deepest || deepest > most {
@@ -101,20 +102,20 @@ func TestSheetWhereFloatsEnd(t *testing.T) {
 	r := rand.New(rand.NewPCG(13, 14))
 	draw := func() float64 { return odd[r.IntN(len(odd))] }
 	for range 50000 {
-		s, k, w := Sheet{draw(), draw()}, Keep{draw(), draw()}, Work{draw(), draw(), draw(), draw(), draw()}
+		s, k, w := Sheet{draw(), draw()}, Keep{draw(), draw()}, Work{draw(), draw(), draw(), draw(), draw(), draw()}
 		h, law := Hidden{draw(), draw(), draw(), draw(), draw(), draw()}, Law{draw(), draw(), draw()}
 		a, b, c := draw(), draw(), draw()
-		least, most := s.LeftRange(a)
-		for i, got := range []float64{s.Left(a), s.LeftShare(a), least, most, LineLeft(a, b, c), HangerLeft(a, b)} {
+		left := s.LeftRange(a)
+		for i, got := range []float64{left.SI, s.LeftShare(a).SI, left.Low.SI, left.High.SI, LineLeft(a, b, c).SI, HangerLeft(a, b).SI} {
 			if !(math.Abs(got) <= math.MaxFloat64) {
 				t.Fatalf("difference %d is %g: %+v %g %g %g", i, got, s, a, b, c)
 			}
 		}
-		shallow, deep := s.DeepestRange(k)
+		deepest := s.DeepestRange(k)
 		all := InAll(law.Bites(w, a, []Bite{{b, c}, {c, b}}))
 		for i, got := range []float64{
-			s.Deepest(k), shallow, deep, ThinnestSheet(a, b, k), NarrowestLine(a, b), DeepestForLine(a, b), SpaceBecomes(a, b, c),
-			h.OnHanger(), h.OnPiece(), w.DepthIfForgotten(a), all.Depth, all.Time, all.Current, all.Charge, all.Removed,
+			deepest.SI, deepest.Low.SI, deepest.High.SI, ThinnestSheet(a, b, k).SI, NarrowestLine(a, b).SI, DeepestForLine(a, b).SI, SpaceBecomes(a, b, c).SI,
+			h.OnHanger().SI, h.OnPiece().SI, w.DepthIfForgotten(a).SI, all.Depth, all.Time.SI, all.Current.SI, all.Charge.SI, all.Removed.SI,
 		} {
 			if !(got >= 0 && got <= math.MaxFloat64) {
 				t.Fatalf("answer %d is %g: %+v %+v %+v %+v %g %g %g", i, got, s, k, h, w, a, b, c)
@@ -122,6 +123,34 @@ func TestSheetWhereFloatsEnd(t *testing.T) {
 		}
 		if number, ok := ThinnestGauge(a); ok && number < -3 {
 			t.Fatalf("%g m is gauge %d", a, number)
+		}
+	}
+}
+
+// A bare back is etched too: by hand, 1.0 mm less 0.2 mm on each side.
+func TestBareBack(t *testing.T) {
+	keep := Keep{Share: 0.5}
+	for _, x := range []struct {
+		name                    string
+		sides, back             float64
+		left, deepest, thinnest float64 // mm
+	}{
+		{"one side, back covered", 1, 0, 0.8, 0.5, 0.4}, // 1 - 0.2; 1 x 0.5; 0.2 / 0.5
+		{"one side, a bare back", 1, 1, 0.6, 0.25, 0.8}, // 1 - 0.4; 0.5 / 2; 0.4 / 0.5
+		{"one side, a little bare", 1, 0.05, 0.6, 0.25, 0.8},
+		{"both sides", 2, 0, 0.6, 0.25, 0.8},
+		{"both sides, and a bare back", 2, 0.3, 0.6, 0.25, 0.8}, // never three
+	} {
+		sides := SidesEtched(x.sides, x.back)
+		sheet := Sheet{1 * mm, sides}
+		if got := sheet.Left(0.2 * mm).SI; !near(got, x.left*mm, 1e-9) {
+			t.Errorf("%s: %g m left", x.name, got)
+		}
+		if got := sheet.Deepest(keep).SI; !near(got, x.deepest*mm, 1e-9) {
+			t.Errorf("%s: %g m at most", x.name, got)
+		}
+		if got := ThinnestSheet(0.2*mm, sides, keep).SI; !near(got, x.thinnest*mm, 1e-9) {
+			t.Errorf("%s: %g m at least", x.name, got)
 		}
 	}
 }

@@ -1,6 +1,8 @@
 package bite
 
-// Bite is one of several bites into the same plate, between which parts of it
+import "saltbite/calc/quantity"
+
+// Bite is one of several etches into the same plate, between which parts of it
 // are stopped out with resist.
 type Bite struct {
 	Depth float64 // m, of this bite alone
@@ -10,10 +12,10 @@ type Bite struct {
 // Bitten is what a bite takes.
 type Bitten struct {
 	Bite
-	Time    float64 // s
-	Current float64 // A, all pieces
-	Charge  float64 // C, all pieces
-	Removed float64 // kg, all pieces
+	Time    quantity.Optional // s
+	Current quantity.Optional // A, all pieces
+	Charge  quantity.Optional // C, all pieces
+	Removed quantity.Optional // kg, all pieces
 }
 
 // Bites is what each of a row of bites takes at one current density (A/m2) over
@@ -24,7 +26,7 @@ type Bitten struct {
 //
 // so the time depends on the depth alone and the current on the area alone.
 // True while walls are small beside the area: an edge that was stopped out is
-// no edge any more, and one that was not has been counted by nobody.
+// no edge any more, and the length of one that was not is not known.
 func (l Law) Bites(w Work, density float64, bites []Bite) []Bitten {
 	row := make([]Bitten, len(bites))
 	for i, b := range bites {
@@ -33,9 +35,9 @@ func (l Law) Bites(w Work, density float64, bites []Bite) []Bitten {
 		row[i] = Bitten{
 			Bite:    b,
 			Time:    l.TimeAt(density, b.Depth),
-			Current: Held(Held(density) * w.Bare()),
+			Current: quantity.Positive(held(density) * w.Bare().SI),
 			Charge:  charge,
-			Removed: l.Removed(charge),
+			Removed: l.Removed(charge.SI),
 		}
 	}
 	return row
@@ -50,11 +52,26 @@ func InAll(row []Bitten) Bitten {
 		if i == 0 {
 			all.Area = b.Area
 		}
-		all.Depth = Held(all.Depth + b.Depth)
-		all.Time = Held(all.Time + b.Time)
-		all.Current = max(all.Current, b.Current)
-		all.Charge = Held(all.Charge + b.Charge)
-		all.Removed = Held(all.Removed + b.Removed)
+		all.Depth = held(all.Depth + b.Depth)
+		all.Time = quantity.Sum(all.Time, b.Time)
+		all.Current = quantity.Positive(max(all.Current.SI, b.Current.SI))
+		all.Charge = quantity.Sum(all.Charge, b.Charge)
+		all.Removed = quantity.Sum(all.Removed, b.Removed)
 	}
 	return all
+}
+
+// RemovedEach is the metal, kg, that a row of bites takes from one piece without
+// its hanger, of which so much, m2, is in w.Extra:
+//
+//	density of the metal x sum of depth (A + B - hanger)
+//
+// Every bite takes the hanger down too; it hangs in the bath all the time.
+func (l Law) RemovedEach(w Work, bites []Bite, hanger float64) quantity.Optional {
+	var volume float64
+	for _, b := range bites {
+		w.Area, w.Edge = b.Area, 0
+		volume += w.Volume(b.Depth).SI - held(hanger)*held(b.Depth)
+	}
+	return quantity.Positive(l.Density * volume)
 }

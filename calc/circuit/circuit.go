@@ -10,7 +10,7 @@
 //
 // # Limits
 //
-// An answer is a finite number above zero, or 0, which means that there is
-// none: something it is made of was zero, negative or not a number, or lies
-// beyond what a float64 holds. So nothing here ever gives NaN or an infinity.
+// An answer is a finite number above zero, or not known: something it is made
+// of was zero, negative or not a number, or lies beyond what a float64 holds. So
+// nothing here ever gives NaN or an infinity.
 package circuit

@@ -4,6 +4,9 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"saltbite/calc/bath"
+	"saltbite/calc/quantity"
 )
 
 const (
@@ -27,16 +30,22 @@ func TestWhereFloatsEnd(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	draw := func() float64 { return odd[r.IntN(len(odd))] }
 	for range 50000 {
-		b := Bath{draw(), draw(), Face{draw(), draw(), draw()}, draw(), draw(), draw()}
+		c := Cell{draw(), draw(), Face{draw(), draw(), draw()}, draw(), draw(), draw(), draw()}
 		w, s := Wire{draw(), draw(), draw()}, Supply{draw(), draw()}
 		x, y, z := draw(), draw(), draw()
+		resistor, _ := s.SeriesResistor(x, y, z, draw())
+		volts := VoltsNeeded(x, y, z, LikeElectrodes)
 		for i, got := range []float64{
-			b.Resistance(), b.HighResistance(), b.Face.Area(), SquareFace(x).Area(), CathodeDensity(x, y), Warming(x, y, z),
-			w.Resistance(), w.Drop(x), w.Limit(), CellVolts(x, y, z), s.Current(x, y, z), s.Watts(x), s.Ballast(x, y, z), BallastWatts(x, y),
-			PiecesThatFit(x, y, z),
+			c.Face.area(), CathodeDensity(x, y).SI, Warming(x, y, z).SI,
+			w.Resistance().SI, w.Drop(x).SI, w.Limit().SI, CellVolts(x, y, z).SI, s.Watts(x).SI, s.Ballast(x, y, z).SI, BallastWatts(x, y).SI,
+			piecesThatFit(x, y, z),
+			c.Resistance().SI, c.HighResistance().SI, Tank{x, y, z, draw()}.Section(bath.Hanging), Tank{x, y, z, draw()}.Section(bath.FaceUp),
+			s.Unlimited(x, y, z).SI, s.Most(quantity.Known(x)).SI, s.Most(quantity.Optional{}).SI, nextE12(x), volts.SI, volts.Low.SI, volts.High.SI,
+			resistor.Ohms, resistor.Current, resistor.Low, resistor.High, resistor.Watts,
+			PiecesWithin(x, y, z, func(n float64) float64 { return n * x }),
 		} {
 			if !(got >= 0 && got <= math.MaxFloat64) {
-				t.Fatalf("answer %d is %g: %+v %+v %+v %g %g %g", i, got, b, w, s, x, y, z)
+				t.Fatalf("answer %d is %g: %+v %+v %+v %g %g %g", i, got, c, w, s, x, y, z)
 			}
 		}
 	}

@@ -10,16 +10,14 @@ import (
 // is 43.9 milliohms.
 func ExampleWire() {
 	lead := circuit.Wire{Diameter: 1e-3, Length: 2, Resistivity: circuit.Copper}
-	fmt.Printf("%.1f mohm, %.2f V at 3 A, at most %.1f A for hours\n", lead.Resistance()*1000, lead.Drop(3), lead.Limit())
+	fmt.Printf("%.1f mohm, %.2f V at 3 A, at most %.1f A for hours\n", lead.Resistance().SI*1000, lead.Drop(3).SI, lead.Limit().SI)
 	// Output:
 	// 43.9 mohm, 0.13 V at 3 A, at most 3.9 A for hours
 }
 
-// Ohm's law by hand: (3 V - 0.2 V) / (0.9 + 0.1) ohm is 2.8 A, and the supply gives 2 A.
-func ExampleSupply_Current() {
-	fmt.Println(circuit.Supply{Volts: 3}.Current(0.9, 0.1, 0.2), "A")
-	fmt.Println(circuit.Supply{Volts: 3, Amps: 2}.Current(0.9, 0.1, 0.2), "A")
+// Ohm's law by hand: (3 V - 0.2 V) / (0.9 + 0.1) ohm is 2.8 A.
+func ExampleSupply_Unlimited() {
+	fmt.Println(circuit.Supply{Volts: 3}.Unlimited(0.9, 0.1, 0.2).SI, "A")
 	// Output:
 	// 2.8 A
-	// 2 A
 }

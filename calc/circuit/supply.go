@@ -1,10 +1,6 @@
 package circuit
 
-import (
-	"math"
-
-	"saltbite/calc/bite"
-)
+import "saltbite/calc/quantity"
 
 // Allowance is what a cell takes beside its resistance, V: what the reactions
 // at both faces cost.
@@ -25,12 +21,12 @@ var (
 //	current x resistance + allowance
 //
 // An order of magnitude near a limiting current, where the reactions cost more.
-func CellVolts(current, resistance, allowance float64) float64 {
-	drop := bite.Held(bite.Held(current) * bite.Held(resistance))
+func CellVolts(current, resistance, allowance float64) quantity.Optional {
+	drop := quantity.Positive(quantity.Positive(current).SI * quantity.Positive(resistance).SI).SI
 	if drop == 0 {
-		return 0
+		return quantity.Optional{}
 	}
-	return bite.Held(drop + allowance)
+	return quantity.Positive(drop + allowance)
 }
 
 // Supply is what feeds the cell.
@@ -39,27 +35,10 @@ type Supply struct {
 	Amps  float64 // A, the most it gives; 0: not known
 }
 
-// Current is what the supply gives, A, into a bath (ohm) through its wire (ohm):
-//
-//	(volts - allowance) / (bath + wire), at most amps
-//
-// There is none where the volts do not exceed the allowance. True at constant
-// voltage with no ballast; a supply that droops gives less.
-func (s Supply) Current(bath, wire, allowance float64) float64 {
-	if bite.Held(bath) == 0 {
-		return 0
-	}
-	current := bite.Held((s.Volts - allowance) / (bath + bite.Held(wire)))
-	if s.Amps > 0 {
-		return math.Min(current, s.Amps)
-	}
-	return current
-}
-
 // Watts is what the supply delivers, W, at a current (A): volts x current,
 // whatever part of it the cell takes.
-func (s Supply) Watts(current float64) float64 {
-	return bite.Held(bite.Held(s.Volts) * bite.Held(current))
+func (s Supply) Watts(current float64) quantity.Optional {
+	return quantity.Positive(quantity.Positive(s.Volts).SI * quantity.Positive(current).SI)
 }
 
 // Ballast is the resistor, ohm, in series that sets a current (A) where the
@@ -67,17 +46,17 @@ func (s Supply) Watts(current float64) float64 {
 //
 //	(volts - cell - wire) / current
 //
-// There is none where nothing is left over. The larger it is beside the bath,
+// There is no value where nothing is left over. The larger it is beside the bath,
 // the steadier the current.
-func (s Supply) Ballast(current, cell, wire float64) float64 {
-	if bite.Held(current) == 0 || bite.Held(cell) == 0 {
-		return 0
+func (s Supply) Ballast(current, cell, wire float64) quantity.Optional {
+	if quantity.Positive(current).SI == 0 || quantity.Positive(cell).SI == 0 {
+		return quantity.Optional{}
 	}
-	return bite.Held((s.Volts - cell - bite.Held(wire)) / current)
+	return quantity.Positive((s.Volts - cell - quantity.Positive(wire).SI) / current)
 }
 
 // BallastWatts is the heat, W, that a ballast (ohm) must stand at a current (A):
 // current^2 x ballast.
-func BallastWatts(current, ballast float64) float64 {
-	return bite.Held(bite.Held(current) * bite.Held(current) * bite.Held(ballast))
+func BallastWatts(current, ballast float64) quantity.Optional {
+	return quantity.Positive(quantity.Positive(current).SI * quantity.Positive(current).SI * quantity.Positive(ballast).SI)
 }

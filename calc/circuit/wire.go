@@ -3,7 +3,7 @@ package circuit
 import (
 	"math"
 
-	"saltbite/calc/bite"
+	"saltbite/calc/quantity"
 )
 
 // Resistivity of wire at 20 C, ohm m. Copper: 58 MS/m, the International
@@ -31,16 +31,20 @@ type Wire struct {
 //
 // It grows by 0.4 % a kelvin. Solid wire; a stranded one of the same gauge has
 // the same metal. Clips and their contacts are left out.
-func (w Wire) Resistance() float64 {
-	return bite.Held(bite.Held(w.Resistivity) * bite.Held(w.Length) / w.section())
+func (w Wire) Resistance() quantity.Optional {
+	return quantity.Positive(quantity.Positive(w.Resistivity).SI * quantity.Positive(w.Length).SI / w.section())
 }
 
 // Drop is the voltage, V, that a current (A) loses in the wire at 20 C.
-func (w Wire) Drop(current float64) float64 { return bite.Held(bite.Held(current) * w.Resistance()) }
+func (w Wire) Drop(current float64) quantity.Optional {
+	return quantity.Positive(quantity.Positive(current).SI * w.Resistance().SI)
+}
 
 // Limit is the current, A, that the wire carries at 5 A/mm2 of its section,
 // whatever its metal.
-func (w Wire) Limit() float64 { return bite.Held(cautious * w.section()) }
+func (w Wire) Limit() quantity.Optional { return quantity.Positive(cautious * w.section()) }
 
 // section is the wire's cross section, m2.
-func (w Wire) section() float64 { return math.Pi / 4 * bite.Held(w.Diameter) * bite.Held(w.Diameter) }
+func (w Wire) section() float64 {
+	return math.Pi / 4 * quantity.Positive(w.Diameter).SI * quantity.Positive(w.Diameter).SI
+}

@@ -18,7 +18,7 @@ func TestWireTable(t *testing.T) {
 		}
 		seen++
 		wire := Wire{Diameter: quantity.BrownSharpe(int(r.Number(t, "awg"))), Length: 1000 * foot, Resistivity: Copper}
-		if got := wire.Resistance(); !near(got, ohms, 1e-3) {
+		if got := wire.Resistance().SI; !near(got, ohms, 1e-3) {
 			t.Errorf("gauge %s: %.4g ohm per 1000 ft, want %.4g (%s)", r["awg"], got, ohms, r["source"])
 		}
 	}
@@ -34,7 +34,7 @@ func TestWireLimitIsCautious(t *testing.T) {
 			continue
 		}
 		wire := Wire{Diameter: quantity.BrownSharpe(int(r.Number(t, "awg")))}
-		if got, bold := wire.Limit(), r.Number(t, "ampere_limit"); !(got > 0 && got < bold) {
+		if got, bold := wire.Limit().SI, r.Number(t, "ampere_limit"); !(got > 0 && got < bold) {
 			t.Errorf("gauge %s: limit %.3g A, a chassis wire's %.3g A (%s)", r["awg"], got, bold, r["source"])
 		}
 	}
@@ -51,9 +51,9 @@ func TestWire(t *testing.T) {
 		{"copper by mass", Copper * 8890, 0.15328e-3, 1e-4},                 // 0.15328 ohm g/m2 at 8.89 g/cm3: copper.org Design Guide, seen
 		{"copper, circular mils", Copper * foot / circularMil, 10.37, 5e-4}, // ohm circular mil per foot: pearen.ca/Reference/wire.htm, seen
 		{"aluminium, ohm m", Aluminium, 2.8264e-8, 5e-5},                    // grade 1350, ASTM B609, from memory
-		{"1 m of 1 mm2", square.Resistance(), 0.0172414, 1e-5},              // 1/58 ohm: definition of the IACS
-		{"its drop at 3 A", square.Drop(3), 0.0517241, 1e-5},                // by hand: 3/58
-		{"its limit", square.Limit(), 5, 1e-8},                              // 5 A/mm2: common practice, no source
+		{"1 m of 1 mm2", square.Resistance().SI, 0.0172414, 1e-5},           // 1/58 ohm: definition of the IACS
+		{"its drop at 3 A", square.Drop(3).SI, 0.0517241, 1e-5},             // by hand: 3/58
+		{"its limit", square.Limit().SI, 5, 1e-8},                           // 5 A/mm2: common practice, no source
 	} {
 		if !near(x.got, x.want, x.tolerance) {
 			t.Errorf("%s: %.6g, want %.6g", x.name, x.got, x.want)

@@ -10,11 +10,13 @@ import (
 type Card struct {
 	US       bool
 	Title    string // the metal
-	Barred   bool   // no bite is to be made at all
+	Barred   bool   // nothing is to be etched at all
 	Sentence string
 	Likely   string // the range of what the sentence says
+	Supply   string // whether the supply can do it; "" where none is given
 	Settings []Row
-	Steps    [3]Step // switching on, half time, ready
+	Stops    []Stage // of stopping out; empty where nothing is stopped out
+	Steps    [3]Step // switching on, half-way, ready
 	Checks   []string
 	Cautions []Warning
 	Waste    []string
@@ -25,6 +27,10 @@ type Row struct{ Word, Figure string }
 
 // Step is a moment of the run; what is blank is to be written in.
 type Step struct{ Word, Clock, Weight string }
+
+// Stage is one step of stopping out: how deep in all, on how much metal, for how
+// long and at what current.
+type Stage struct{ Depth, Area, Time, Current string }
 
 // Warning is a caution in its card form.
 type Warning struct {
@@ -47,6 +53,14 @@ const (
 	halfWidth, halfHeight = 139.7, 215.9
 	cardMargin            = 8.5
 )
+
+// cardPaper is the size of a card.
+func cardPaper(us bool) (width, height float64) {
+	if us {
+		return halfWidth, halfHeight
+	}
+	return a5Width, a5Height
+}
 
 // typeSizes are those of a card, mm, with the height of a line to write on and
 // the gap beside a heading's rule.
@@ -101,16 +115,15 @@ type cardSheet struct {
 func (c *Card) lay(tight, cautions int) (made *Drawing, used float64) {
 	set := tightness[tight]
 	s := &cardSheet{Card: *c}
-	s.drawing = Drawing{Width: a5Width, Height: a5Height, Title: "Bench card", Words: c.words()}
-	if c.US {
-		s.drawing.Width, s.drawing.Height = halfWidth, halfHeight
-	}
+	s.drawing = &Drawing{Title: "Bench card", Words: c.words()}
+	s.drawing.Width, s.drawing.Height = cardPaper(c.US)
 	s.left, s.right, s.y, s.bottom = cardMargin, s.drawing.Width-cardMargin, cardMargin, s.drawing.Height-cardMargin
 	s.size, s.leading, s.gap, s.ruled = set.size, set.leading, set.gap, set.rule
 	s.title(set.title)
 	s.sentence(set.sentence)
 	if !c.Barred {
 		s.columns(4, s.settings, s.wiring)
+		s.stages()
 		s.steps()
 		s.checks()
 	}
@@ -119,7 +132,7 @@ func (c *Card) lay(tight, cautions int) (made *Drawing, used float64) {
 	if !c.Barred {
 		s.log()
 	}
-	return &s.drawing, s.y / s.bottom
+	return s.drawing, s.y / s.bottom
 }
 
 func (s *cardSheet) title(size float64) {
@@ -134,6 +147,7 @@ func (s *cardSheet) title(size float64) {
 func (s *cardSheet) sentence(size float64) {
 	s.paragraph(Word, s.Sentence, size, true)
 	s.paragraph(Small, s.Likely, s.size, false)
+	s.supply()
 	for _, w := range s.Cautions {
 		if w.Level == Stop {
 			s.warning(w)
@@ -141,6 +155,15 @@ func (s *cardSheet) sentence(size float64) {
 	}
 	s.y += 0.8
 }
+
+// supply writes in one paragraph whether the supply can do the job.
+func (s *cardSheet) supply() {
+	if s.Supply != "" && !s.Barred {
+		s.paragraph(Word, supplyWord+s.Supply, s.size, true)
+	}
+}
+
+const supplyWord = "Supply: "
 
 // settings writes what is to be set, and what is to be written in.
 func (s *cardSheet) settings() {
@@ -160,7 +183,33 @@ func (s *cardSheet) settings() {
 	}
 }
 
-// steps writes when and how heavy: at switching on, half time and the end.
+// mostStages are written; of more the page has the rest.
+const mostStages = 8
+
+// stages writes the table of what is stopped out, step by step.
+func (s *cardSheet) stages() {
+	if len(s.Stops) == 0 {
+		return
+	}
+	s.heading("Stopping out")
+	wide := s.width() / 5
+	row := func(role Role, texts ...string) {
+		for i, text := range texts {
+			s.fit(role, text, s.left+float64(i)*wide, s.size, wide-2, role == Figure)
+		}
+		s.y += s.step(s.size)
+	}
+	row(Word, "step", "depth", "exposed", "time", "current")
+	for i, stage := range s.Stops {
+		if i == mostStages {
+			s.paragraph(Word, "And "+strconv.Itoa(len(s.Stops)-i)+" more, on the page.", s.size, true)
+			break
+		}
+		row(Figure, strconv.Itoa(i+1), stage.Depth, stage.Area, stage.Time, stage.Current)
+	}
+}
+
+// steps writes when and how heavy: at switching on, half-way and the end.
 func (s *cardSheet) steps() {
 	s.ruleOff()
 	const gap = 3
@@ -189,17 +238,17 @@ func (s *cardSheet) steps() {
 // checks writes what to look at before switching on, numbered down two columns.
 func (s *cardSheet) checks() {
 	s.heading("Before switching on")
-	number := widthOf("10 ", s.size, false)
 	half := (len(s.Checks) + 1) / 2
-	column := func(from, to int) func() {
-		return func() {
-			for i := from; i < to; i++ {
-				s.put(Figure, strconv.Itoa(i+1), s.left, s.size, Start, false)
-				s.indented(Word, s.Checks[i], s.left+number, s.size, false)
-			}
-		}
+	s.columns(4, func() { s.numbered(0, half) }, func() { s.numbered(half, len(s.Checks)) })
+}
+
+// numbered writes some of the checks with their numbers.
+func (s *cardSheet) numbered(from, to int) {
+	number := widthOf("10 ", s.size, false)
+	for i := from; i < to; i++ {
+		s.put(Figure, strconv.Itoa(i+1), s.left, s.size, Start, false)
+		s.indented(Word, s.Checks[i], s.left+number, s.size, false)
 	}
-	s.columns(4, column(0, half), column(half, len(s.Checks)))
 }
 
 // lighter counts the cautions that are no stops.
@@ -319,6 +368,9 @@ func (s *cardSheet) blanks(names []string) {
 // words says all that stands on the card.
 func (c *Card) words() string {
 	said := []string{"Bench card: " + c.Title, c.Sentence, c.Likely}
+	if c.Supply != "" && !c.Barred {
+		said = append(said, supplyWord+c.Supply)
+	}
 	for _, level := range []Level{Stop, Warn, Note} {
 		for _, w := range c.Cautions {
 			if w.Level == level {
@@ -329,10 +381,13 @@ func (c *Card) words() string {
 	for _, r := range c.Settings {
 		said = append(said, r.Word+": "+orBlank(r.Figure))
 	}
+	for i, t := range c.Stops {
+		said = append(said, "Step "+strconv.Itoa(i+1)+": "+t.Depth+" on "+t.Area+", "+t.Time+" at "+t.Current)
+	}
 	for _, t := range c.Steps {
 		said = append(said, t.Word+": clock "+orBlank(t.Clock)+", weighs "+orBlank(t.Weight))
 	}
-	said = append(said, "Wiring: the work hangs on plus, the red lead; the cathode on minus, the black lead")
+	said = append(said, "Wiring: the work hangs on plus, the red cable; the cathode on minus, the black cable")
 	for i, check := range c.Checks {
 		said = append(said, "Check "+strconv.Itoa(i+1)+": "+check)
 	}

@@ -5,8 +5,8 @@ import "math"
 // Pictures on the page share a frame, mm, and a column of words at its right.
 const (
 	frameWidth, frameHeight = 100, 50
-	wordSize                = 4.2 // of all their texts
-	rowHeight               = 4.5
+	wordSize                = 4.4 // of all their texts: 14 px where a frame is 320 px wide
+	rowHeight               = 4.6
 	columnBottom            = 37 // where the last pair may stand
 )
 
@@ -35,8 +35,6 @@ func spread(notes []note, top float64) []float64 {
 }
 
 // insert puts a note in its place by height.
-//
-//go:noinline
 func insert(notes []note, n note) []note {
 	at := len(notes)
 	for at > 0 && notes[at-1].at > n.at {
@@ -46,8 +44,6 @@ func insert(notes []note, n note) []note {
 }
 
 // pair writes a word with its figure under it.
-//
-//go:noinline
 func (d *Drawing) pair(word, figure string, x, y, room float64) {
 	d.write(Word, word, x, y, wordSize, Start)
 	d.write(Figure, figure, x, y+rowHeight, wordSize, Start)

@@ -18,7 +18,7 @@ type Curve struct {
 
 	Target Point // where the job is to end
 	Half   Size  // time
-	Sheet  Size  // deepest bite for the sheet
+	Sheet  Size  // deepest safe etch for the sheet
 	Line   Size  // depth at which the finest line is gone
 
 	Readings []Point // by the ammeter
@@ -31,9 +31,9 @@ type Point struct{ Time, Depth Size }
 // What stands where in the frame, mm.
 const (
 	plotTop, plotBottom = 8.5, 41.5
-	plotRight           = 69
+	plotRight           = 65.5
 	ticksY              = 47.3 // of the numbers under it
-	curveColumn         = 9.9  // where the first note may stand
+	curveColumn         = 9.4  // where the first note may stand
 	overrun             = 1.2  // of the time that is drawn, over the target's
 	farthest            = 1.6  // of a limit that is drawn, over what else is
 	samples             = 24   // of the curve
@@ -43,7 +43,7 @@ const (
 // plotted is a curve laid out.
 type plotted struct {
 	Curve
-	drawing   Drawing
+	drawing   *Drawing
 	left      float64 // x of the axis of depth
 	time      float64 // s, to the right edge
 	depth     float64 // m, to the upper
@@ -61,7 +61,7 @@ func (c *Curve) Draw() *Drawing {
 	if !p.measure() {
 		return nil
 	}
-	p.drawing = Drawing{Width: frameWidth, Height: frameHeight, Title: "Depth against time", Words: p.words()}
+	p.drawing = &Drawing{Width: frameWidth, Height: frameHeight, Title: "Depth against time", Words: p.words()}
 	p.axes()
 	p.band()
 	p.limits()
@@ -69,7 +69,7 @@ func (c *Curve) Draw() *Drawing {
 	p.times()
 	p.readings()
 	p.notes()
-	return &p.drawing
+	return p.drawing
 }
 
 // measure chooses how far the axes go.
@@ -132,7 +132,7 @@ func ticks(step, end float64) (texts []string) {
 
 // axes draws grid and axes, the axis of depth as far in as its numbers need.
 func (p *plotted) axes() {
-	d, unit := &p.drawing, lengthUnit(p.US)
+	d, unit := p.drawing, lengthUnit(p.US)
 	depths := ticks(p.depthStep, quantity.In(p.depth, unit))
 	for _, text := range depths {
 		p.left = math.Max(p.left, widthOf(text, wordSize, false)+3)
@@ -152,7 +152,7 @@ func (p *plotted) axes() {
 
 // timeAxis writes the ticks of time, as far apart as their numbers need.
 func (p *plotted) timeAxis() {
-	d, end := &p.drawing, quantity.In(p.time, p.timeUnit)
+	d, end := p.drawing, quantity.In(p.time, p.timeUnit)
 	wide := func(text string) float64 { return widthOf(text, wordSize, false) + 1.5 }
 	texts := ticks(p.timeStep, end)
 	for len(texts) > 2 && wide(texts[len(texts)-1]) > p.x(quantity.Of(p.timeStep, p.timeUnit))-p.left {
@@ -206,13 +206,13 @@ func (p *plotted) limits() {
 // times marks half time and the end, with their words over the picture.
 func (p *plotted) times() {
 	const row, from = 4.8, 11
-	d, t := &p.drawing, &p.Target
+	d, t := p.drawing, &p.Target
 	right := float64(from)
 	if p.Half.Known() {
-		x, width := p.x(p.Half.SI), widthOf("half time", wordSize, false)
+		x, width := p.x(p.Half.SI), widthOf("half-way", wordSize, false)
 		d.dash(Half, segment(x, plotBottom, x, plotTop-2.5))
 		left := math.Max(right, x-width/2)
-		d.write(Word, "half time", left, row, wordSize, Start)
+		d.write(Word, "half-way", left, row, wordSize, Start)
 		right = left + width + 2
 	}
 	if !t.Time.Known() || !t.Depth.Known() {
@@ -282,7 +282,7 @@ func (p *plotted) targetWords() string {
 	}
 	said := t.Depth.Text + " is reached after " + t.Time.Text
 	if p.Half.Known() {
-		said += "; half time is " + p.Half.Text
+		said += "; half-way is at " + p.Half.Text
 	}
 	return said + "."
 }

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"saltbite/calc/advice"
 	"saltbite/calc/bite"
 	"saltbite/calc/drawing"
 	"saltbite/calc/field"
@@ -18,7 +19,7 @@ import (
 )
 
 const (
-	screenLeast  = 4     // mm of type in a frame of 100 mm, shown 330 px wide or more
+	screenLeast  = 4.375 // mm of type in a frame of 100 mm: 14 px where it is shown 320 px wide
 	paperLeast   = 3.175 // mm: 9 points
 	cardMargin   = 8
 	labelMargin  = 3
@@ -26,14 +27,14 @@ const (
 )
 
 // look finds what is wrong with all the drawings of a job.
-func look(t testing.TB, d job.Drawings) (wrong []string) {
+func look(t testing.TB, d advice.Drawings) (wrong []string) {
 	for _, one := range []struct {
 		name          string
 		drawing       *drawing.Drawing
 		margin, least float64
 	}{
 		{"section", d.Section, 0, screenLeast}, {"curve", d.Curve, 0, screenLeast},
-		{"card", d.Card, cardMargin, paperLeast}, {"label", d.Label, labelMargin, paperLeast},
+		{"card", d.Card, cardMargin, paperLeast}, {"back", d.Back, cardMargin, paperLeast}, {"label", d.Label, labelMargin, paperLeast},
 	} {
 		if one.drawing == nil {
 			continue
@@ -73,6 +74,7 @@ func anyJob(r *rand.Rand) url.Values {
 	pick("sheet", "18 ga", "0.3", "0.8", "1", "3")
 	pick("pieces", "1", "3", "12")
 	pick("find", "depth", "time")
+	pick("seen", field.Seen.Row().Choices...)
 	for _, f := range []struct {
 		name        string
 		least, most float64
@@ -103,10 +105,10 @@ func TestRandomJobs(t *testing.T) {
 	if runtime.GOOS == "js" {
 		jobs = 500 // the same code, an order of magnitude slower
 	}
-	var sections, curves, cards, labels, counted int
+	var sections, curves, cards, backs, labels, counted int
 	for range jobs {
 		fields := anyJob(r)
-		d := job.Draw(field.Read(fields.Encode()))
+		d := advice.Draw(job.Work(field.Read(fields.Encode())))
 		if wrong := look(t, d); len(wrong) > 0 {
 			t.Errorf("%s\n%s", fields.Encode(), strings.Join(wrong, "\n"))
 		}
@@ -118,13 +120,14 @@ func TestRandomJobs(t *testing.T) {
 		count(&sections, d.Section)
 		count(&curves, d.Curve)
 		count(&cards, d.Card)
+		count(&backs, d.Back)
 		count(&labels, d.Label)
 		if d.Card != nil && shows(d.Card, "more, on the page.") {
 			counted++
 		}
 	}
-	if sections < jobs/2 || curves < jobs/10 || cards < jobs/2 || labels < jobs/2 {
-		t.Errorf("only %d sections, %d curves, %d cards, %d labels", sections, curves, cards, labels)
+	if sections < jobs/3 || curves < jobs/10 || cards < jobs/2 || backs < jobs/2 || labels < jobs/2 {
+		t.Errorf("only %d sections, %d curves, %d cards, %d backs, %d labels", sections, curves, cards, backs, labels)
 	}
 	t.Logf("%d sections, %d curves, %d cards (%d of them count cautions that find no room), %d labels", sections, curves, cards, counted, labels)
 }
@@ -140,7 +143,7 @@ func TestVectorsDrawn(t *testing.T) {
 		jobs = append(jobs, v.Text())
 	}
 	for _, text := range jobs {
-		d := job.Draw(field.Read(text))
+		d := advice.Draw(job.Work(field.Read(text)))
 		if wrong := look(t, d); len(wrong) > 0 {
 			t.Errorf("%s\n%s", text, strings.Join(wrong, "\n"))
 		}
@@ -195,7 +198,7 @@ func scales(t *testing.T, d *drawing.Drawing) (across, down float64) {
 	return across, across * factor
 }
 
-// bites are what was bitten away from the upper face.
+// bites are what was etched away from the upper face.
 func bites(d *drawing.Drawing) (paths []string) {
 	for _, s := range d.Shapes {
 		if s.Role == drawing.Gone && strings.HasPrefix(strings.SplitN(s.Path, " ", 2)[1], "18A") {
@@ -214,16 +217,19 @@ func TestSectionAgreesWithTheSums(t *testing.T) {
 		v := url.Values{"depth": {somewhere(r, 0.02, 0.6)}, "sheet": {somewhere(r, 0.3, 3)}, "line": {somewhere(r, 0.1, 3)},
 			"space": {somewhere(r, 0.05, 3)}, "undercut": {somewhere(r, 0.2, 1.5)}, "sides": {strconv.Itoa(1 + r.IntN(2))},
 			"units": {[]string{"metric", "us"}[r.IntN(2)]}}
-		answers := map[string]job.Figure{}
-		for _, a := range job.Answer(field.Read(v.Encode())).Answers {
+		answers := map[string]advice.Figure{}
+		for _, a := range advice.Answer(job.Work(field.Read(v.Encode()))).Answers {
 			answers[a.Name] = a
 		}
-		section := job.Draw(field.Read(v.Encode())).Section
+		section := advice.Draw(job.Work(field.Read(v.Encode()))).Section
 		if section == nil {
-			t.Fatalf("%s: no section", v.Encode())
+			if _, left := answers["left"]; left {
+				t.Fatalf("%s: no section", v.Encode())
+			}
+			continue // eaten through
 		}
 		drawn := figures(section)
-		for word, name := range map[string]string{"bite": "depth", "left": "left", "line keeps": "lineLeft", "space becomes": "spaceBecomes"} {
+		for word, name := range map[string]string{"etched": "depth", "left": "left", "line keeps": "lineLeft", "gap widens to": "spaceBecomes"} {
 			text, ok := drawn[word]
 			if !ok {
 				continue
@@ -239,7 +245,7 @@ func TestSectionAgreesWithTheSums(t *testing.T) {
 		amount := func(name string) float64 { x, _ := strconv.ParseFloat(v.Get(name), 64); return x }
 		depth, space := amount("depth")/1000, amount("space")/1000
 		across, down := scales(t, section)
-		volume := bite.Work{Area: space, Edge: 2, Undercut: amount("undercut"), Pieces: 1}.Volume(depth) // of one metre
+		volume := bite.Work{Area: space, Edge: 2, Undercut: amount("undercut"), Pieces: 1}.Volume(depth).SI // of one metre
 		for _, path := range bites(section) {
 			checked++
 			if got := area(t, path) / across / down; math.Abs(got-volume) > 0.001*volume {
@@ -257,7 +263,7 @@ func TestSectionAgreesWithTheSums(t *testing.T) {
 // is less than the law's sum.
 func TestLostLineMerges(t *testing.T) {
 	const depth, undercut, line, space = 0.4e-3, 0.8, 0.3e-3, 0.5e-3
-	section := job.Draw(field.Read("depth=0.4&undercut=0.8&line=0.3&space=0.5&sheet=1")).Section
+	section := advice.Draw(job.Work(field.Read("depth=0.4&undercut=0.8&line=0.3&space=0.5&sheet=1"))).Section
 	across, down := scales(t, section)
 	paths := bites(section)
 	if len(paths) != 1 {
@@ -284,7 +290,7 @@ func TestLostLineMerges(t *testing.T) {
 	}
 	want := ends + float64(lines)*ridge + float64(lines+1)*space*depth
 	got := area(t, paths[0]) / across / down
-	sum := bite.Work{Area: float64(lines+1) * space, Edge: 2 * float64(lines+1), Undercut: undercut, Pieces: 1}.Volume(depth)
+	sum := bite.Work{Area: float64(lines+1) * space, Edge: 2 * float64(lines+1), Undercut: undercut, Pieces: 1}.Volume(depth).SI
 	if math.Abs(got-want) > 0.001*want || !(got < sum) || lines == 0 {
 		t.Errorf("%d lost lines: %.6g mm², want %.6g, the law says %.6g", lines, got*1e6, want*1e6, sum*1e6)
 	}
@@ -296,32 +302,33 @@ func TestSectionSaysHowItIsDrawn(t *testing.T) {
 		"depth=0.2&sheet=1&line=0.5&space=0.4":            {"one scale", "0.300 mm", "0.800 mm is left of the sheet of 1.00 mm"},
 		"depth=0.02&sheet=3&line=1&space=1":               {"times as large as widths", "is left out"},
 		"depth=0.2":                                       {"thickness is not given", "are examples"},
-		"depth=0.5&sheet=0.4":                             {"goes through the sheet of 0.400 mm"},
 		"depth=0.4&sheet=1&sides=2":                       {"on both sides", "0.200 mm is left"},
 		"sheet=1":                                         {"0.500 mm deep, the deepest that this sheet allows, as no depth is known"},
 		"depth=0.4&line=0.2":                              {"under 0.200 mm of resist, is gone"},
 		"metal=copper&density=30&time=1+h":                {"as found"},
-		"bites=0.05+12;+0.1+9&metal=copper&density=30":    {"0.150 mm deep, all bites together"},
-		"depth=0.2&undercut=0":                            {"does not run under the resist"},
-		"depth=0.2&sheet=1&keep=0.9+mm":                   {"less than the 0.900 mm to keep"},
+		"bites=0.05+12;+0.1+9&metal=copper&density=30":    {"0.150 mm deep, all steps together"},
+		"depth=0.2&undercut=0":                            {"is not etched under the resist"},
+		"depth=0.2&sheet=1&keep=0.9+mm":                   {"less than the 0.900 mm to leave"},
 		"depth=0.2&sheet=18+ga&line=0.5&space=1&units=us": {"0.00787 in deep"},
 	} {
-		section := job.Draw(field.Read(text)).Section
+		section := advice.Draw(job.Work(field.Read(text))).Section
 		for _, w := range words {
 			if section == nil || !strings.Contains(section.Words, w) {
 				t.Errorf("%s: %v does not say %q", text, section, w)
 			}
 		}
 	}
-	if d := job.Draw(field.Read("line=0.5&metal=copper")); d.Section != nil {
-		t.Error("a section is drawn of no depth and no sheet")
+	for _, text := range []string{"line=0.5&metal=copper", "depth=0.5&sheet=0.4"} {
+		if d := advice.Draw(job.Work(field.Read(text))); d.Section != nil {
+			t.Errorf("%s: a section is drawn of nothing that is left", text)
+		}
 	}
 }
 
 // The curve passes through the job's own end, and says what it shows.
 func TestCurve(t *testing.T) {
 	for text, words := range map[string][]string{
-		"metal=copper&depth=0.2&density=30":                                         {"30.0 mA/cm²", "0.200 mm is reached after 5 h 1 min; half time is 2 h 30 min", "90.0 % to 105 %"},
+		"metal=copper&depth=0.2&density=30":                                         {"30.0 mA/cm²", "0.200 mm is reached after 5 h 1 min; half-way is at 2 h 30 min", "90.0 % to 105 %"},
 		"metal=copper&depth=0.2":                                                    {"30.0 mA/cm², as suggested"},
 		"metal=copper&depth=0.1&density=30&sheet=0.3&line=0.12":                     {"The sheet's limit is 0.150 mm.", "The finest line is gone at 0.120 mm."},
 		"metal=copper&depth=0.1&density=30&sheet=3":                                 {"1.50 mm, deeper than is drawn"},
@@ -330,14 +337,14 @@ func TestCurve(t *testing.T) {
 		"metal=copper&salt=common+salt&depth=0.1&density=30":                        {"copper(II)"},
 		"metal=copper&depth=0.2&area=5&edge=800&density=30&units=us":                {"0.00787 in is reached"},
 	} {
-		curve := job.Draw(field.Read(text)).Curve
+		curve := advice.Draw(job.Work(field.Read(text))).Curve
 		for _, w := range words {
 			if curve == nil || !strings.Contains(curve.Words, w) {
 				t.Errorf("%s: %v does not say %q", text, curve, w)
 			}
 		}
 	}
-	curve := job.Draw(field.Read("metal=copper&depth=0.2&area=5&edge=800&density=30")).Curve
+	curve := advice.Draw(job.Work(field.Read("metal=copper&depth=0.2&area=5&edge=800&density=30"))).Curve
 	var line []point
 	var target box
 	for _, s := range curve.Shapes {
@@ -362,9 +369,9 @@ func TestCurve(t *testing.T) {
 
 // The longest job there is has its whole card on one page, stops first.
 func TestLongestCard(t *testing.T) {
-	d := job.Draw(field.Read("metal=CuNi18Zn19Pb1&width=90&height=25&open=38&edge=900&extra=1.5&pieces=2&depth=0.8&density=130&sheet=18&line=0.6&" +
+	d := advice.Draw(job.Work(field.Read("metal=CuNi18Zn19Pb1&width=90&height=25&open=38&edge=900&extra=1.5&pieces=2&depth=0.8&density=130&sheet=18&line=0.6&" +
 		"hanger=22+ga&hangerLength=20&hangerMetal=stainless&volts=1&amps=.5&gap=60&cathode=8&wire=38+ga&wireLength=2&position=face-up&" +
-		"salt=copper+sulfate&strength=550&volume=2&coldest=2&etched=200&start=14:05&before=60&units=us"))
+		"salt=copper+sulfate&strength=550&volume=2&coldest=2&etched=200&start=14:05&before=60&units=us")))
 	if wrong := look(t, d); len(wrong) > 0 {
 		t.Error(strings.Join(wrong, "\n"))
 	}
@@ -377,10 +384,34 @@ func TestLongestCard(t *testing.T) {
 // A card of a job that is barred gives nothing to set.
 func TestBarredCard(t *testing.T) {
 	for _, text := range []string{"metal=sterling&salt=copper+sulfate&depth=0.2&density=20", "metal=C17200&depth=0.2"} {
-		card := job.Draw(field.Read(text)).Card
+		card := advice.Draw(job.Work(field.Read(text))).Card
 		if card == nil || shows(card, "Settings") || shows(card, "switched on") || !shows(card, "Stop.") {
 			t.Errorf("%s: %v", text, card)
 		}
+	}
+}
+
+// The back of a card says what is seen and all that the reply says of its causes,
+// in the reply's order; if nothing was seen, the card has no back.
+func TestBackOfTheCard(t *testing.T) {
+	for _, seen := range field.Seen.Row().Choices {
+		worked := job.Work(field.Read("metal=copper&area=10&depth=0.2&density=30&seen=" + seen))
+		back := advice.Draw(worked).Back
+		if back == nil || !shows(back, "What went wrong") {
+			t.Errorf("%s: the back is %v", seen, back)
+			continue
+		}
+		at := 0
+		for _, c := range advice.Answer(worked).Causes {
+			next := strings.Index(back.Words, c.Text)
+			if next < at || !strings.Contains(back.Words, c.Do) || !strings.Contains(back.Words, c.Source) {
+				t.Errorf("%s: %s does not stand in its order in %q", seen, c.Code, back.Words)
+			}
+			at = next
+		}
+	}
+	if back := advice.Draw(job.Work(field.Read("metal=copper&area=10&depth=0.2&density=30"))).Back; back != nil {
+		t.Errorf("nothing is seen, and the back says %q", back.Words)
 	}
 }
 
@@ -393,7 +424,7 @@ func TestLabel(t *testing.T) {
 		"metal=C54400&etched=20&strength=100":                   {"Lead in it: H360Df", "phosphor bronze", "20.0 g"},
 		"salt=common+salt":                                      {"Gathers copper", "Not a food container"},
 	} {
-		label := job.Draw(field.Read(text)).Label
+		label := advice.Draw(job.Work(field.Read(text))).Label
 		for _, w := range words {
 			if label == nil || !strings.Contains(label.Words, w) {
 				t.Errorf("%s: %v does not say %q", text, label, w)

@@ -7,7 +7,7 @@ type Label struct {
 	Title    string // "Copper sulfate bath"
 	Signal   string // the signal word, if there is one
 	Holds    string // strength and volume; "" to be written in
-	Mixed    string // when, as it was typed; likewise
+	Mixed    string // when, as it was typed; "" to be written in
 	Etched   string // the metals etched in it so far; there is always room for more
 	Hazards  []string
 	Warnings []string // the first stands out
@@ -30,10 +30,10 @@ func (l *Label) Draw() *Drawing {
 	var made *Drawing
 	for _, set := range labelTightness {
 		s := &sheet{left: labelMargin, right: labelWidth - labelMargin, y: labelMargin, size: set.size, leading: set.leading, gap: set.gap}
-		s.drawing = Drawing{Width: labelWidth, Height: labelHeight, Title: "Jar label", Words: l.words()}
+		s.drawing = &Drawing{Width: labelWidth, Height: labelHeight, Title: "Jar label", Words: l.words()}
 		s.drawing.add(LabelEdge, rectangle(0, 0, labelWidth, labelHeight))
 		l.lay(s, set.title)
-		made = &s.drawing
+		made = s.drawing
 		if s.y <= labelHeight-labelMargin {
 			break
 		}

@@ -4,27 +4,26 @@ import "math"
 
 // cut is a cut across raised lines, in metres: x from the middle, y down from
 // the face. Between two strips of resist lies an open space; from each edge of
-// the resist the bite runs under it as a quarter of an ellipse with the half
+// the resist the metal under it is etched in a quarter of an ellipse with the half
 // axes depth and undercut x depth, the shape of bite.Work.Volume.
 type cut struct {
 	depth    float64
 	undercut float64
-	floor    float64   // the depth, or where the bite goes through
 	left     float64   // ends of the sheet drawn
 	right    float64   //
 	spaces   []opening // in order, each apart from the next by a line
 }
 
-// opening is bare metal between two edges of resist.
+// opening is exposed metal between two edges of resist.
 type opening struct{ left, right float64 }
 
-// node is a corner of the bitten face.
+// node is a corner of the etched face.
 type node struct {
 	x, y float64
 	arc  bool // an ellipse leads to it from the node before
 }
 
-// reach is how far the bite has run under the resist at a depth y:
+// reach is how far it is etched under the resist at a depth y:
 //
 //	u sqrt(d^2 - y^2)
 func (c cut) reach(y float64) float64 {
@@ -41,16 +40,16 @@ func (c cut) ridge(width float64) float64 {
 	return math.Sqrt(math.Max(0, (c.depth-in)*(c.depth+in)))
 }
 
-// top is the face from end to end, above the floor of the bite. A floor is the
-// straight piece between two nodes at that depth.
+// top is the face from end to end, above the floor of each space, the
+// straight piece between two nodes at the depth.
 func (c cut) top() []node {
 	nodes := []node{{c.left, 0, false}}
 	for i, o := range c.spaces {
-		if i == 0 || c.ridge(o.left-c.spaces[i-1].right) < c.floor {
-			nodes = append(nodes, c.start(i), node{o.left - c.reach(c.floor), c.floor, true})
+		if i == 0 || c.ridge(o.left-c.spaces[i-1].right) < c.depth {
+			nodes = append(nodes, c.start(i), node{o.left, c.depth, true})
 		}
-		if i == len(c.spaces)-1 || c.ridge(c.spaces[i+1].left-o.right) < c.floor {
-			nodes = append(nodes, node{o.right + c.reach(c.floor), c.floor, false}, c.end(i))
+		if i == len(c.spaces)-1 || c.ridge(c.spaces[i+1].left-o.right) < c.depth {
+			nodes = append(nodes, node{o.right, c.depth, false}, c.end(i))
 		}
 	}
 	return append(nodes, node{c.right, 0, false})
@@ -78,31 +77,7 @@ func (c cut) end(i int) node {
 	return node{o.right + c.reach(0), 0, true}
 }
 
-// bodies parts the face at the floors of its bites, where they go through.
-func bodies(face []node, floor float64) [][]node {
-	var all [][]node
-	from := 0
-	for i := 1; i < len(face); i++ {
-		if !face[i].arc && face[i].y == floor && face[i-1].y == floor {
-			all = append(all, face[from:i])
-			from = i
-		}
-	}
-	return append(all, face[from:])
-}
-
-// held says whether a part of a bitten-through sheet still reaches its resist;
-// what does not falls out.
-func held(body []node) bool {
-	for _, n := range body {
-		if n.y == 0 {
-			return true
-		}
-	}
-	return false
-}
-
-// bitten parts the face into the bites: each from where it leaves the face to
+// bitten splits the face into the bites: each from where it leaves the face to
 // where it comes up again, lost lines between.
 func bitten(face []node) [][]node {
 	var all [][]node

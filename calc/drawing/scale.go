@@ -39,13 +39,10 @@ func lengthUnit(us bool) string {
 func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // across and down are lines of a dimension with their ends.
-//
-//go:noinline
 func across(left, right, y, ends float64) *path {
 	return from(left, y-ends).line(left, y+ends).move(left, y).line(right, y).move(right, y-ends).line(right, y+ends)
 }
 
-//go:noinline
 func down(p *path, x, top, bottom float64) *path {
 	const ends = 1
 	return p.move(x-ends, top).line(x+ends, top).move(x, top).line(x, bottom).move(x-ends, bottom).line(x+ends, bottom)

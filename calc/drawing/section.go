@@ -12,28 +12,29 @@ type Section struct {
 	Depth    Size
 	Why      string // whose depth it is: "as asked for"
 	Undercut float64
-	SideBite Size // how far the bite runs under the resist
-	Sides    int  // how many faces are bitten
+	SideBite Size // how far it is etched under the resist
+	Sides    int  // how many faces are etched
 
 	Sheet, Left Size
-	Least       Size // what is to be kept of the sheet
+	Least       Size // of the sheet, to leave
 	Line, Space Size // as typed
 	LineLeft    Size
-	SpaceGets   Size // what the space becomes
+	SpaceGets   Size // what the gap widens to
 }
 
 // What stands where in the frame, mm.
 const (
-	sheetLeft, sheetRight = 3, 65
+	sheetLeft, sheetRight = 3, 61.5
 	faceY, backY          = 18, 40 // the most room for the sheet
 	resistHigh            = 1.6
 	bathBottom            = 43.5
 	scaleY                = 46.7
-	chainX                = 68.3 // of the dimensions beside the sheet
-	keepOver              = 1.4  // how far the level to keep goes past them
-	columnX               = 71.5 // of their words
+	chainX                = 64.6 // of the dimensions beside the sheet
+	keepOver              = 1.4  // how far the level to leave goes past them
+	columnX               = 68.2 // of their words
 	columnRight           = 99
 	sectionColumn         = 12.6 // where the first of them may stand
+	lineColumn            = 37   // of the words of the line, beside those of the gap
 	leastBlock            = 4    // of resist at each end
 	leastBite             = 3.5  // of a depth, so that it can be seen
 	cutBite               = 7    // of a depth where the sheet is cut short
@@ -52,18 +53,19 @@ type drawn struct {
 	back      float64   // y of the back; of the broken edge where no sheet is known
 	short     bool      // the sheet's middle is left out
 	named     int       // the line that is dimensioned; the space is the one before it
-	drawing   Drawing
+	drawing   *Drawing
 	stretched float64 // how many times depths are larger than widths
 }
 
-// Draw draws the section; nil without a depth.
+// Draw draws the section; nil without a depth, and of a sheet that is eaten
+// through, which has none.
 func (s *Section) Draw() *Drawing {
-	if !s.Depth.Known() || !(s.Depth.SI > 0) {
+	if !s.Depth.Known() || !(s.Depth.SI > 0) || s.through() {
 		return nil
 	}
 	d := &drawn{Section: *s}
 	d.measure()
-	d.drawing = Drawing{Width: frameWidth, Height: frameHeight, Title: "A cut through the sheet", Metal: s.Metal}
+	d.drawing = &Drawing{Width: frameWidth, Height: frameHeight, Title: "A cut through the sheet", Metal: s.Metal}
 	d.drawing.add(Bath, rectangle(0, 0, frameWidth, bathBottom))
 	d.paintSheet()
 	d.paintResist()
@@ -72,21 +74,17 @@ func (s *Section) Draw() *Drawing {
 	d.headings()
 	d.scale()
 	d.drawing.Words = d.words()
-	return &d.drawing
+	return d.drawing
 }
 
-// through says whether the bite goes through the sheet.
-func (d *drawn) through() bool {
-	return d.Sheet.Known() && d.Depth.SI*float64(d.Sides) >= d.Sheet.SI
+// through says whether nothing is left of the sheet under the open spaces.
+func (s *Section) through() bool {
+	return s.Sheet.Known() && s.Depth.SI*float64(s.Sides) >= s.Sheet.SI
 }
 
 // measure chooses the widths that are drawn and the scale.
 func (d *drawn) measure() {
 	d.depth, d.undercut = d.Depth.SI, d.Undercut
-	d.floor = d.depth
-	if d.through() {
-		d.floor = d.Sheet.SI / float64(d.Sides)
-	}
 	line, space := d.widths()
 	d.chooseScale(line + 2*space + 2*d.reach(0))
 	lines := 1
@@ -96,19 +94,19 @@ func (d *drawn) measure() {
 	d.place(lines, line, space)
 }
 
-// widths are the line's and the space's, or such as show the bite well.
+// widths are the line's and the space's, or such as show the depth well.
 func (d *drawn) widths() (line, space float64) {
 	line, space = d.Line.SI, d.Space.SI
 	if !d.Line.Known() {
-		line = 2*d.reach(0) + 2.5*d.floor
+		line = 2*d.reach(0) + 2.5*d.depth
 	}
 	if !d.Space.Known() {
-		space = 3 * d.floor
+		space = 3 * d.depth
 	}
 	return line, space
 }
 
-// chooseScale makes width and depth go by one scale if the bite can then be
+// chooseScale draws widths and depths to one scale if the depth can then be
 // seen: with the whole sheet, or else with its middle left out. Where it can't,
 // depths are drawn larger by a round number.
 func (d *drawn) chooseScale(width float64) {
@@ -117,9 +115,9 @@ func (d *drawn) chooseScale(width float64) {
 	if d.Sheet.Known() {
 		whole = math.Min(fit, (backY-faceY)/d.Sheet.SI)
 	}
-	least := leastBite / d.floor
+	least := leastBite / d.depth
 	d.across, d.down, d.stretched = fit, 0, 1
-	switch room := cutBite / d.floor; {
+	switch room := cutBite / d.depth; {
 	case d.Sheet.Known() && whole >= least:
 		d.across = whole
 	case math.Min(fit, room) >= least:
@@ -188,7 +186,7 @@ func (d *drawn) follow(p *path, nodes []node, mirrored bool) *path {
 	return p
 }
 
-// paintSheet draws what was bitten away and what stays.
+// paintSheet draws what was etched away and what stays.
 func (d *drawn) paintSheet() {
 	face := d.top()
 	for _, bite := range bitten(face) {
@@ -197,16 +195,7 @@ func (d *drawn) paintSheet() {
 			d.drawing.add(Gone, d.follow(new(path), bite, true).close())
 		}
 	}
-	if !d.through() {
-		d.paintBody(face)
-		return
-	}
-	for _, body := range bodies(face, d.floor) {
-		if !held(body) {
-			continue
-		}
-		d.drawing.add(Metal, d.under(d.follow(new(path), body, false), body).close())
-	}
+	d.paintBody(face)
 }
 
 // paintBody draws a sheet that holds together, in one piece or cut short.
@@ -232,7 +221,7 @@ func (d *drawn) breakY() float64 {
 }
 
 // under goes on along the back of what was followed along its face: back to
-// the left, bitten too or straight.
+// the left, etched too or straight.
 func (d *drawn) under(p *path, body []node) *path {
 	if d.Sides == 2 {
 		return d.follow(p, body, true)
@@ -274,7 +263,7 @@ func (d *drawn) paintResist() {
 	}
 }
 
-// leastY is the level to which may be bitten from the face, if it is drawn.
+// leastY is the level to which the face may be etched, if it is drawn.
 func (d *drawn) leastY() (y float64, ok bool) {
 	if !d.Sheet.Known() || !d.Least.Known() || !(d.Least.SI < d.Sheet.SI) {
 		return 0, false
@@ -297,21 +286,20 @@ func (d *drawn) paintLeast() {
 	}
 }
 
+const leaveAtLeast = "leave at least"
+
 // dimensions draws the chain of depths beside the sheet, its words in rows of
 // their own with leaders, so that they never meet however thin a depth is.
 func (d *drawn) dimensions() {
-	floorY := d.y(d.floor, false)
-	notes := []note{{"bite", d.Depth.Text, (faceY + floorY) / 2}}
+	floorY := d.y(d.depth, false)
+	notes := []note{{"etched", d.Depth.Text, (faceY + floorY) / 2}}
 	chain := down(new(path), chainX, faceY, floorY)
-	switch bottom := d.bottomY(); {
-	case d.through():
-		notes = []note{{"bite", d.Depth.Text, (faceY + floorY) / 2}, {"bitten", "through", d.back - 0.5}}
-	case d.Left.Known():
+	if bottom := d.bottomY(); d.Left.Known() {
 		down(chain, chainX, floorY, bottom)
 		notes = append(notes, note{"left", d.Left.Text, (floorY + bottom) / 2})
 	}
 	if y, ok := d.leastY(); ok {
-		notes = insert(notes, note{"least to keep", d.Least.Text, y})
+		notes = insert(notes, note{leaveAtLeast, d.Least.Text, y})
 	}
 	d.drawing.add(Dimension, chain)
 	d.column(notes)
@@ -320,7 +308,7 @@ func (d *drawn) dimensions() {
 // bottomY is the lower end of what is left: the back, or the floor of its bite.
 func (d *drawn) bottomY() float64 {
 	if d.Sides == 2 {
-		return d.y(d.floor, true)
+		return d.y(d.depth, true)
 	}
 	return d.back
 }
@@ -330,7 +318,7 @@ func (d *drawn) column(notes []note) {
 	for i, y := range spread(notes, sectionColumn) {
 		n := notes[i]
 		end := chainX + 0.3
-		if n.word == "least to keep" {
+		if n.word == leaveAtLeast {
 			end = chainX + keepOver
 		}
 		d.drawing.add(Leader, segment(end, n.at, columnX-0.6, y+1))
@@ -338,10 +326,10 @@ func (d *drawn) column(notes []note) {
 	}
 }
 
-// headings names the resist, the line and the space over the sheet, and
-// dimensions what they keep and become.
+// headings names the resist, the line and the gap over the sheet, with the
+// dimensions of what the line keeps and the gap widens to.
 func (d *drawn) headings() {
-	const y, markY, middle, right = 4.8, 14.8, 31, 38
+	const y, markY, middle = 4.8, 14.8, lineColumn - 2
 	end := d.strips[len(d.strips)-1]
 	d.drawing.write(Word, "resist", columnX, y, wordSize, Start)
 	d.drawing.add(Leader, segment(columnX-0.6, y-1, d.x(end.right)-2, faceY-resistHigh))
@@ -351,12 +339,12 @@ func (d *drawn) headings() {
 		if !d.standing() || !d.LineLeft.Known() {
 			word, figure = "finest line", "gone"
 		}
-		d.drawing.pair(word, figure, right, y, sheetRight-right)
-		d.span(line.left+d.reach(0), line.right-d.reach(0), (line.left+line.right)/2, markY, right+1)
+		d.drawing.pair(word, figure, lineColumn, y, columnX-2-lineColumn)
+		d.span(line.left+d.reach(0), line.right-d.reach(0), (line.left+line.right)/2, markY, lineColumn+1)
 	}
 	if d.Space.Known() && d.SpaceGets.Known() && d.standing() {
-		d.drawing.pair("space becomes", d.SpaceGets.Text, sheetLeft, y, middle-sheetLeft)
-		d.span(before.left-d.reach(0), before.right+d.reach(0), (before.left+before.right)/2, markY, middle-4)
+		d.drawing.pair("gap widens to", d.SpaceGets.Text, sheetLeft, y, middle-sheetLeft)
+		d.span(before.left-d.reach(0), before.right+d.reach(0), (before.left+before.right)/2, markY, middle-6)
 	}
 }
 
@@ -395,7 +383,7 @@ func (d *drawn) scale() {
 func (d *drawn) words() string {
 	return sentences(
 		"A cut through the sheet, across its finest line.",
-		"The bite is "+d.Depth.Text+" deep, "+d.Why+d.onSides()+".",
+		"It is etched "+d.Depth.Text+" deep, "+d.Why+d.onSides()+".",
 		d.sheetWords(),
 		d.underWords(),
 		d.lineWords(),
@@ -416,8 +404,6 @@ func (d *drawn) sheetWords() string {
 	switch {
 	case !d.Sheet.Known():
 		return "The sheet's thickness is not given, so it is drawn with a broken edge."
-	case d.through():
-		return "It goes through the sheet of " + d.Sheet.Text + "."
 	case !d.Left.Known():
 		return "The sheet is " + d.Sheet.Text + "."
 	}
@@ -426,16 +412,16 @@ func (d *drawn) sheetWords() string {
 		return said + "."
 	}
 	if d.Left.SI < d.Least.SI*(1-1e-9) {
-		return said + ", less than the " + d.Least.Text + " to keep."
+		return said + ", less than the " + d.Least.Text + " to leave."
 	}
-	return said + ", and " + d.Least.Text + " is to be kept."
+	return said + ", and at least " + d.Least.Text + " is to stay."
 }
 
 func (d *drawn) underWords() string {
 	if !d.SideBite.Known() {
-		return "It does not run under the resist."
+		return "It is not etched under the resist."
 	}
-	return "It runs " + d.SideBite.Text + " under the resist on each side."
+	return "Under the resist it is etched " + d.SideBite.Text + " from each side."
 }
 
 func (d *drawn) lineWords() string {
@@ -443,7 +429,7 @@ func (d *drawn) lineWords() string {
 	case !d.Line.Known():
 		return ""
 	case !d.standing():
-		return "The finest line, under " + d.Line.Text + " of resist, is gone, and what it parted runs together under it."
+		return "The finest line, under " + d.Line.Text + " of resist, is gone, and the gaps beside it run together."
 	case !d.LineLeft.Known():
 		return "The finest line is under " + d.Line.Text + " of resist."
 	}
@@ -454,17 +440,17 @@ func (d *drawn) spaceWords() string {
 	if !d.Space.Known() || !d.SpaceGets.Known() || !d.standing() {
 		return ""
 	}
-	return "The narrowest space, " + d.Space.Text + " in the resist, becomes " + d.SpaceGets.Text + "."
+	return "The finest gap, " + d.Space.Text + " in the resist, widens to " + d.SpaceGets.Text + "."
 }
 
 func (d *drawn) assumedWords() string {
 	switch {
 	case !d.Line.Known() && !d.Space.Known():
-		return "The widths of line and space are not given: those drawn are examples."
+		return "The widths of line and gap are not given: those drawn are examples."
 	case !d.Line.Known():
 		return "The line's width is not given: the one drawn is an example."
 	case !d.Space.Known():
-		return "The space's width is not given: the one drawn is an example."
+		return "The gap's width is not given: the one drawn is an example."
 	}
 	return ""
 }

@@ -42,10 +42,10 @@ type Role string
 const (
 	Bath      Role = "bath"      // the liquid
 	Metal     Role = "metal"     // what stays
-	Gone      Role = "gone"      // metal that was bitten away
+	Gone      Role = "gone"      // metal that was etched away
 	Resist    Role = "resist"    // what covers the metal
 	Lost      Role = "lost"      // resist with no metal left under it
-	Keep      Role = "keep"      // the level to which may be bitten
+	Keep      Role = "keep"      // the level to which it may be etched
 	Dimension Role = "dimension" // a thin line with its ends
 	Leader    Role = "leader"    // from a word to its thing
 	Scale     Role = "scale"     // the scale bar
@@ -94,8 +94,6 @@ type Size struct {
 func (s Size) Known() bool { return s.Text != "" }
 
 // add puts a path down.
-//
-//go:noinline
 func (d *Drawing) add(role Role, p *path) {
 	d.Shapes = append(d.Shapes, Shape{Role: role, Path: string(p.data)})
 }
@@ -107,40 +105,31 @@ func (d *Drawing) dash(role Role, p *path) {
 }
 
 // write puts a text down.
-//
-//go:noinline
 func (d *Drawing) write(role Role, text string, x, y, size float64, anchor Anchor) {
 	d.Shapes = append(d.Shapes, Shape{Role: role, Text: text, X: round(x), Y: round(y), Size: size, Anchor: anchor})
 }
 
 // bold makes the last text strong, if it still has room to be.
-//
-//go:noinline
 func (d *Drawing) bold(room float64) {
 	last := &d.Shapes[len(d.Shapes)-1]
 	last.Strong = widthOf(last.Text, last.Size, true) <= room
 }
 
-// path is SVG path data in the making. What draws it, like what puts it down,
-// is kept out of its callers for the size of the program.
+// path is SVG path data in the making.
 type path struct{ data []byte }
 
 // from begins a path.
 func from(x, y float64) *path { return new(path).move(x, y) }
 
-//go:noinline
 func (p *path) move(x, y float64) *path { return p.to('M', x, y) }
 
-//go:noinline
 func (p *path) line(x, y float64) *path { return p.to('L', x, y) }
 
-//go:noinline
 func (p *path) close() *path {
 	p.data = append(p.data, 'Z')
 	return p
 }
 
-//go:noinline
 func (p *path) to(letter byte, x, y float64) *path {
 	p.data = append(p.data, letter)
 	p.number(x)
@@ -149,8 +138,6 @@ func (p *path) to(letter byte, x, y float64) *path {
 }
 
 // arc is a part of an ellipse, less than half of it, against the clock.
-//
-//go:noinline
 func (p *path) arc(rx, ry, x, y float64) *path {
 	if round(rx) == 0 || round(ry) == 0 {
 		return p.line(x, y)
@@ -164,8 +151,6 @@ func (p *path) arc(rx, ry, x, y float64) *path {
 
 // number writes a coordinate with at most 3 decimals, a blank before it unless
 // a letter stands there.
-//
-//go:noinline
 func (p *path) number(x float64) {
 	if last := p.data[len(p.data)-1]; last < 'A' {
 		p.data = append(p.data, ' ')
@@ -188,21 +173,15 @@ func (p *path) number(x float64) {
 const farthestOut = 1e9
 
 // round is a coordinate to a thousandth of a millimetre.
-//
-//go:noinline
 func round(x float64) float64 { return math.Round(x*1000)/1000 + 0 }
 
-//go:noinline
 func segment(x1, y1, x2, y2 float64) *path { return from(x1, y1).line(x2, y2) }
 
-//go:noinline
 func rectangle(x1, y1, x2, y2 float64) *path {
 	return from(x1, y1).line(x2, y1).line(x2, y2).line(x1, y2).close()
 }
 
 // sentences joins what there is to say.
-//
-//go:noinline
 func sentences(said ...string) string {
 	kept := said[:0]
 	for _, s := range said {

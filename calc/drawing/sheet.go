@@ -4,7 +4,7 @@ import "strings"
 
 // sheet is a piece of paper that is written on from the top.
 type sheet struct {
-	drawing     Drawing
+	drawing     *Drawing
 	left, right float64 // of what may be written on
 	y           float64 // where the next thing begins
 	size        float64 // of ordinary text
@@ -27,7 +27,6 @@ func (s *sheet) paragraph(role Role, text string, size float64, strong bool) {
 	s.indented(role, text, s.left, size, strong)
 }
 
-//go:noinline
 func (s *sheet) indented(role Role, text string, x, size float64, strong bool) {
 	for _, line := range wrap(text, size, s.right-x, strong) {
 		s.put(role, line, x, size, Start, strong)
@@ -36,16 +35,12 @@ func (s *sheet) indented(role Role, text string, x, size float64, strong bool) {
 }
 
 // put writes a text that is no wider than its place, at the height of the sheet.
-//
-//go:noinline
 func (s *sheet) put(role Role, text string, x, size float64, anchor Anchor, strong bool) {
 	s.drawing.write(role, text, x, s.y+ascent*size, size, anchor)
 	s.drawing.Shapes[len(s.drawing.Shapes)-1].Strong = strong
 }
 
 // fit writes a text in a place, in smaller type or cut where it is too long.
-//
-//go:noinline
 func (s *sheet) fit(role Role, text string, x, size, room float64, strong bool) {
 	if strong && widthOf(text, size, true) > room {
 		strong = false
@@ -60,17 +55,13 @@ func (s *sheet) fit(role Role, text string, x, size, room float64, strong bool) 
 }
 
 // heading names what follows, under a rule.
-//
-//go:noinline
 func (s *sheet) heading(text string) {
 	s.ruleOff()
 	s.put(Heading, text, s.left, s.size, Start, true)
 	s.y += s.step(s.size)
 }
 
-// ruleOff parts what follows from what stands above.
-//
-//go:noinline
+// ruleOff draws a rule between what is above and what follows.
 func (s *sheet) ruleOff() {
 	s.y += s.gap
 	s.drawing.add(Frame, segment(s.left, s.y, s.right, s.y))
@@ -78,8 +69,6 @@ func (s *sheet) ruleOff() {
 }
 
 // rule is a line to write on, the text baseline of the sheet's height.
-//
-//go:noinline
 func (s *sheet) rule(x1, x2, size float64) {
 	y := s.y + (ascent+0.1)*size
 	s.drawing.add(Rule, segment(x1, y, x2, y))
@@ -97,10 +86,14 @@ func (s *sheet) columns(gap float64, left, right func()) {
 	s.y, s.left, s.right = max(s.y, bottom), from, to
 }
 
-// spoken lists texts for a reader, each with an end.
+// spoken joins texts for a screen reader, each ended as a sentence. A blank one is
+// left out.
 func spoken(texts []string) string {
 	var said []string
 	for _, t := range texts {
+		if t == "" {
+			continue
+		}
 		if !strings.HasSuffix(t, ".") {
 			t += "."
 		}

@@ -34,8 +34,6 @@ const (
 )
 
 // widthOf is how wide a text may be in any face, in the unit of size.
-//
-//go:noinline
 func widthOf(text string, size float64, strong bool) float64 {
 	var em float64
 	for _, r := range text {
@@ -44,7 +42,6 @@ func widthOf(text string, size float64, strong bool) float64 {
 	return em * size
 }
 
-//go:noinline
 func widthOfRune(r rune, strong bool) float64 {
 	if ' ' <= r && r <= '~' {
 		if strong {
@@ -62,7 +59,7 @@ func widthOfRune(r rune, strong bool) float64 {
 }
 
 // wrap breaks a text into lines that fit a width, between words where it can;
-// a word that is wider than a line is broken in itself.
+// a word wider than a line is broken within itself.
 func wrap(text string, size, width float64, strong bool) (lines []string) {
 	line, wide := "", 0.0
 	blank := widthOf(" ", size, strong)
@@ -89,7 +86,7 @@ func wrap(text string, size, width float64, strong bool) (lines []string) {
 	return lines
 }
 
-// headOf is as much of the beginning of a word as fits, at least a letter.
+// headOf is the longest beginning of a word that fits, at least one letter.
 func headOf(word string, size, width float64, strong bool) string {
 	var wide float64
 	for i, r := range word {

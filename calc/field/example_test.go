@@ -8,7 +8,7 @@ import (
 
 func ExampleRead() {
 	set := field.Read("depth=0%2C2+mm&time=2+h+30&pieces=")
-	fmt.Printf("%.4f m, %.0f s\n", set.Value("depth").Q.Value, set.Value("time").Q.Value)
+	fmt.Printf("%.4f m, %.0f s\n", set.Amount(field.Depth).SI, set.Amount(field.Time).SI)
 	for _, e := range field.Read("depth=3+min").Errors() {
 		fmt.Println(e.Field, e.Code)
 	}

@@ -17,7 +17,8 @@ func one(name, text string) *Set {
 // default, and each unit that its control offers.
 func TestTableReadsItself(t *testing.T) {
 	seen := map[string]bool{}
-	for _, f := range Fields {
+	for i, f := range Fields {
+		name := Name(i)
 		if seen[f.Name] {
 			t.Errorf("%s stands twice", f.Name)
 		}
@@ -25,15 +26,15 @@ func TestTableReadsItself(t *testing.T) {
 		if f.Noun == "" || f.Example == "" {
 			t.Errorf("%s: an error could not say what is wanted", f.Name)
 		}
-		if s := one(f.Name, f.Example); len(s.Errors()) > 0 || s.Value(f.Name).State != Given {
+		if s := one(f.Name, f.Example); len(s.Errors()) > 0 || s.Value(name).State != quantity.Given {
 			t.Errorf("%s: its example %q gives %v", f.Name, f.Example, s.Errors())
 		}
-		if v := Read("").Value(f.Name); (v.State == Assumed) != (f.Default != "") {
+		if v := Read("").Value(name); (v.State == quantity.Assumed) != (f.Default != "") {
 			t.Errorf("%s: a blank gives %v, its default is %q", f.Name, v, f.Default)
 		}
 		for _, u := range f.Units {
 			text := middle(f) + " " + u
-			if f.Kinds[0] == quantity.Temperature || f.Name == "strength" || f.Name == "open" {
+			if f.Kinds[0] == quantity.Temperature || len(f.Bounds) > 0 || f.Name == "open" {
 				text = "50 " + u
 			}
 			if s := one(f.Name, text); len(s.Errors()) > 0 {
@@ -73,16 +74,16 @@ func TestAnswersHaveTheirUnits(t *testing.T) {
 
 func TestRead(t *testing.T) {
 	s := Read("depth=0%2C2+mm&metal=+brass+&foo=1&depth=3&find=TIME&pieces=1.5&temperature=900+C&width=12+ells&height=")
-	if v := s.Value("depth"); v.State != Given || v.Q.Value != 0.2e-3 {
+	if v := s.Value(Depth); v.State != quantity.Given || v.Q.Value != 0.2e-3 {
 		t.Errorf("depth is %v, want the first, 0.2 mm", v)
 	}
-	if v := s.Value("metal"); v.Text != "brass" {
+	if v := s.Value(Metal); v.Text != "brass" {
 		t.Errorf("metal is %q", v.Text)
 	}
-	if v := s.Value("find"); v.Pick != "time" {
+	if v := s.Value(Find); v.Pick != "time" {
 		t.Errorf("find is %q", v.Pick)
 	}
-	if v := s.Value("height"); v.State != Blank {
+	if v := s.Value(Height); v.State != quantity.Blank {
 		t.Errorf("a blank height is %v", v)
 	}
 	want := map[string]string{"foo": Unknown, "depth": "ambiguous", "pieces": "number", "temperature": "range", "width": "unit"}
@@ -114,17 +115,20 @@ func TestErrorsSayAllThree(t *testing.T) {
 		if !strings.Contains(text, strings.Repeat("é", 40)) || strings.Contains(text, strings.Repeat("é", 41)) {
 			t.Errorf("%s does not quote the first 40 characters: %s", f.Name, text)
 		}
-		if !strings.Contains(text, f.Example) || !strings.Contains(text, "wanted") {
+		if !strings.Contains(text, f.Example) || !strings.Contains(text, "Type ") {
 			t.Errorf("%s does not say what is wanted: %s", f.Name, text)
 		}
 	}
 }
 
-func TestSetAside(t *testing.T) {
-	s := Read("depth=ells&time=3+h")
-	s.SetAside("depth")
-	if v := s.Value("depth"); v.State != Blank || len(s.Errors()) != 0 {
-		t.Errorf("set aside, depth is %v with %v", v, s.Errors())
+func TestWithout(t *testing.T) {
+	s := Read("depth=ells&time=3+h&foo=1")
+	less := s.Without(Depth)
+	if !less.Blank(Depth) || len(less.Errors()) != 1 || less.Errors()[0].Field != "foo" {
+		t.Errorf("without it, depth is %v with %v", less.Value(Depth), less.Errors())
+	}
+	if s.Value(Depth).State != quantity.Bad || len(s.Errors()) != 2 || less.Text(Time) != "3 h" {
+		t.Errorf("the set itself changed: %v", s.Errors())
 	}
 }
 
@@ -142,8 +146,10 @@ func FuzzRead(f *testing.F) {
 	f.Add("depth=%zz&=&&&time=%FF")
 	f.Fuzz(func(t *testing.T, text string) {
 		s := Read(text)
-		for _, row := range Fields {
-			s.Value(row.Name)
+		for i := range Fields {
+			if v := s.Value(Name(i)); v.State == quantity.Given && v.Text == "" {
+				t.Errorf("%q: %s was read out of nothing", text, Fields[i].Name)
+			}
 		}
 		for _, e := range s.Errors() {
 			if !utf8.ValidString(e.Text) || e.Text == "" {
@@ -151,4 +157,21 @@ func FuzzRead(f *testing.F) {
 			}
 		}
 	})
+}
+
+// A field that takes several kinds of quantity is held to the limits of each.
+func TestBounds(t *testing.T) {
+	for _, x := range []struct {
+		name, text string
+		ok         bool
+	}{
+		{"keep", "-50 %", false}, {"keep", "150 %", false}, {"keep", "100 %", false}, {"keep", "99 %", true}, {"keep", "3 m", false}, {"keep", "0.5 mm", true},
+		{"strength", "6000 g/L", false}, {"strength", "101 %", false}, {"strength", "80 % sat", true}, {"strength", "150 mol/L", false},
+		{"haveStrength", "6000", false}, {"waterInHand", "2 L", true}, {"waterInHand", "2 cups", true}, {"waterInHand", "0 L", false}, {"waterInHand", "2 kg", true},
+	} {
+		errors := one(x.name, x.text).Errors()
+		if (len(errors) == 0) != x.ok {
+			t.Errorf("%s=%s gives %v", x.name, x.text, errors)
+		}
+	}
 }

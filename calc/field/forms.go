@@ -13,14 +13,14 @@ type Pair struct{ First, Second float64 }
 // mostPairs is how many entries of a series are read: a reading a minute, all day.
 const mostPairs = 1500
 
-// series reads entries parted by semicolons or lines, each two amounts with a
+// series reads entries separated by semicolons or lines, each two amounts with a
 // blank between them:
 //
 //	series = pair { ( ";" | newline ) pair }
 //	pair   = amount blank amount
 //
 // An amount may hold blanks of its own ("2 h 30", "1 1/2 in"): the pair is
-// parted at the first blank where both sides can be read.
+// split at the first blank where both sides can be read.
 func (f *Field) series(v Value) (Value, *Error) {
 	entries := strings.Split(strings.ReplaceAll(v.Text, "\n", ";"), ";")
 	if len(entries) > mostPairs {
@@ -32,7 +32,7 @@ func (f *Field) series(v Value) (Value, *Error) {
 		}
 		pair, ok := f.pair(entry)
 		if !ok {
-			return v, f.because(v.Text, string(quantity.BadNumber), "can't be read: "+Quote(entry)+" is no two amounts with a blank between")
+			return v, f.because(v.Text, string(quantity.BadNumber), "can't be read: "+quantity.Quote(entry)+" is no two amounts with a blank between")
 		}
 		v.Pairs = append(v.Pairs, pair)
 	}
@@ -44,7 +44,7 @@ func (f *Field) series(v Value) (Value, *Error) {
 
 // pair reads one entry. Neither amount may be negative.
 func (f *Field) pair(entry string) (Pair, bool) {
-	const most = 80 // longer than any two amounts, so that no entry is tried for ever
+	const most = 80 // longer than any two amounts, so that no entry takes long
 	if len(entry) > most {
 		return Pair{}, false
 	}
@@ -69,14 +69,14 @@ func (f *Field) first(text string) (float64, bool) {
 		return q.Value, true
 	}
 	if f.Kinds[0] == quantity.Time {
-		return ReadClock(text)
+		return readClock(text)
 	}
 	return 0, false
 }
 
 // clock reads a time of day into seconds after midnight.
 func (f *Field) clock(v Value) (Value, *Error) {
-	seconds, ok := ReadClock(v.Text)
+	seconds, ok := readClock(v.Text)
 	if !ok {
 		return v, f.because(v.Text, string(quantity.BadNumber), "can't be read as a time of day")
 	}
@@ -84,13 +84,13 @@ func (f *Field) clock(v Value) (Value, *Error) {
 	return v, nil
 }
 
-// ReadClock reads a time of day into seconds after midnight:
+// readClock reads a time of day into seconds after midnight:
 //
 //	clock = hour [ ( ":" | "." | "h" ) minute ] [ "am" | "pm" | "h" | "Uhr" ]
 //
 // Twelve hours with am or pm, else twenty-four. An hour alone needs one of the
 // words after it.
-func ReadClock(text string) (seconds float64, ok bool) {
+func readClock(text string) (seconds float64, ok bool) {
 	text = strings.ToLower(strings.Join(strings.Fields(text), ""))
 	text, half := cutHalf(strings.ReplaceAll(text, ".m.", "m"))
 	hour, minute, parted := cutMinutes(text)
@@ -147,7 +147,7 @@ func digits(text string) (n int, ok bool) {
 	return n, true
 }
 
-// Baume is the unit of a Gravity that was read on that scale.
+// Baume is the unit of a Hydrometer that was read on that scale.
 const Baume = "°Bé"
 
 // gravity reads a hydrometer: a bare number is the specific gravity 20/20 C, a
@@ -173,7 +173,7 @@ func (f *Field) gravity(v Value) (Value, *Error) {
 		size = quantity.In(q.Value, "g/mL")
 	}
 	if size < f.Min || size > f.Max {
-		return v, f.because(v.Text, string(quantity.OutOfSize), "is no gravity of a bath, which is from "+f.limit(f.Min)+" to "+f.limit(f.Max))
+		return v, f.because(v.Text, string(quantity.OutOfSize), "is no gravity of a bath, which is from "+limit(f.Min, "")+" to "+limit(f.Max, ""))
 	}
 	v.Q = q
 	return v, nil

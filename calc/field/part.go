@@ -4,16 +4,20 @@ package field
 type Part string
 
 const (
-	Metal  Part = "metal"
-	Design Part = "design"
-	Bite   Part = "bite"
-	Sheet  Part = "sheet" // the sheet and its lines
-	Supply Part = "supply"
-	Bath   Part = "bath"   // mixing it
-	Keep   Part = "keep"   // the bath afterwards
-	Course Part = "course" // is the piece on course
-	Page   Part = "page"   // what the page itself holds: the units switch
+	PartMetal   Part = "metal"
+	PartDesign  Part = "design"
+	PartBite    Part = "bite"
+	PartSheet   Part = "sheet" // the sheet and its lines
+	PartSupply  Part = "supply"
+	PartBath    Part = "bath"    // mixing it
+	PartKeep    Part = "keep"    // the bath afterwards
+	PartCourse  Part = "course"  // is the piece on course
+	PartTrouble Part = "trouble" // what went wrong
+	PartArtwork Part = "artwork" // a picture: how it is read and printed, and what it gave
+	PartLog     Part = "log"     // what a finished run showed
+	PartClass   Part = "class"   // many pieces, one supply, one clock
+	PartPage    Part = "page"    // what the page itself holds: the units switch
 )
 
 // Parts in the order in which the job is done.
-var Parts = []Part{Metal, Design, Bite, Sheet, Supply, Bath, Keep, Course, Page}
+var Parts = []Part{PartMetal, PartDesign, PartBite, PartSheet, PartSupply, PartBath, PartKeep, PartCourse, PartTrouble, PartArtwork, PartLog, PartClass, PartPage}

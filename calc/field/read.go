@@ -12,26 +12,23 @@ import (
 // (its first 40 characters, quoted), why it can't stand, and what is wanted,
 // with an example that can be read. It never scolds.
 
-// ByName finds a field's row.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
-func ByName(name string) (*Field, bool) {
+// NameOf finds the field of that name.
+func NameOf(text string) (Name, bool) {
 	for i := range Fields {
-		if Fields[i].Name == name {
-			return &Fields[i], true
+		if Fields[i].Name == text {
+			return Name(i), true
 		}
 	}
-	return nil, false
+	return 0, false
 }
 
 // read reads a field's text, which is not blank.
 func (f *Field) read(text string) (Value, *Error) {
-	v := Value{State: Given, Text: text}
+	v := Value{State: quantity.Given, Text: text}
 	switch f.Form {
 	case Words:
 		if f.Max > 0 && utf8.RuneCountInString(text) > int(f.Max) {
-			return v, f.because(text, string(quantity.OutOfSize), "is longer than "+f.limit(f.Max)+" characters")
+			return v, f.because(text, string(quantity.OutOfSize), "is longer than "+limit(f.Max, "")+" characters")
 		}
 		return v, nil
 	case Choice:
@@ -40,7 +37,7 @@ func (f *Field) read(text string) (Value, *Error) {
 		return f.series(v)
 	case Clock:
 		return f.clock(v)
-	case Gravity:
+	case Hydrometer:
 		return f.gravity(v)
 	}
 	q, err := quantity.Read(text, f.Bare, f.Kinds...)
@@ -51,7 +48,7 @@ func (f *Field) read(text string) (Value, *Error) {
 	if f.Form == Whole && q.Value != float64(int64(q.Value)) {
 		return v, f.because(text, string(quantity.BadNumber), "is no whole number")
 	}
-	if why := f.beyond(q.Value); why != "" {
+	if why := f.beyond(q); why != "" {
 		return v, f.because(text, string(quantity.OutOfSize), why)
 	}
 	return v, nil
@@ -60,12 +57,15 @@ func (f *Field) read(text string) (Value, *Error) {
 // pick reads one of the field's choices, or another word for it, whatever its
 // case.
 func (f *Field) pick(v Value) (Value, *Error) {
-	if c, ok := f.Also[strings.ToLower(v.Text)]; ok {
-		v.Pick = c
-		return v, nil
+	typed := strings.ToLower(v.Text)
+	for _, also := range f.Also {
+		if also.Word == typed {
+			v.Pick = also.Choice
+			return v, nil
+		}
 	}
 	for _, c := range f.Choices {
-		if strings.ToLower(c) == strings.ToLower(v.Text) {
+		if strings.ToLower(c) == typed {
 			v.Pick = c
 			return v, nil
 		}
@@ -73,33 +73,47 @@ func (f *Field) pick(v Value) (Value, *Error) {
 	return v, f.because(v.Text, Unknown, "is none of "+strings.Join(f.Choices, ", "))
 }
 
-// beyond says in what way a value in SI is outside the field's limits; "" if it
-// is not. A field without a unit of limits has none of its own.
-func (f *Field) beyond(si float64) string {
-	if f.Limit == "" && f.Kinds[0] != quantity.Number {
-		return ""
-	}
-	least, most := si, si
-	if f.Limit == "" {
-		least, most = f.Min, f.Max
-	} else {
-		least, most = quantity.Of(f.Min, f.Limit), quantity.Of(f.Max, f.Limit)
+// beyond says in what way a quantity is outside the field's limits; "" if it is
+// not.
+func (f *Field) beyond(q quantity.Quantity) string {
+	bound := f.bound(q)
+	least, most := bound.Min, bound.Max
+	if bound.Unit != "" {
+		least, most = quantity.Of(bound.Min, bound.Unit), quantity.Of(bound.Max, bound.Unit)
 	}
 	switch {
-	case si <= 0 && least > 0 && f.Kinds[0] != quantity.Temperature:
+	case q.Value <= 0 && least > 0 && q.Kind != quantity.Temperature:
 		return "is not more than 0"
-	case si < least:
-		return "is less than " + f.limit(f.Min)
-	case si > most:
-		return "is more than " + f.limit(f.Max)
+	case q.Value < least:
+		return "is less than " + limit(bound.Min, bound.Unit)
+	case q.Value > most:
+		return "is more than " + limit(bound.Max, bound.Unit)
 	}
 	return ""
 }
 
-// limit prints a limit as short as it is written in the table.
-func (f *Field) limit(x float64) string {
-	return strings.TrimSpace(strconv.FormatFloat(x, 'f', -1, 64) + " " + f.Limit)
+// bound is what the field takes of a quantity's kind.
+func (f *Field) bound(q quantity.Quantity) Bound {
+	for _, b := range f.Bounds {
+		if kind, ok := quantity.KindOf(b.Unit); ok && kind == q.Kind {
+			return b
+		}
+	}
+	return Bound{f.Min, f.Max, f.Limit}
 }
+
+// limit prints a limit as short as it is written in the table.
+func limit(x float64, unit string) string {
+	return strings.TrimSpace(strconv.FormatFloat(x, 'f', -1, 64) + " " + unit)
+}
+
+// fallbacks are what a blank means in each field.
+var fallbacks = func() (values [fieldCount]Value) {
+	for i := range Fields {
+		values[i] = Fields[i].fallback()
+	}
+	return values
+}()
 
 // fallback is what a blank means.
 func (f *Field) fallback() Value {
@@ -107,56 +121,36 @@ func (f *Field) fallback() Value {
 		return Value{}
 	}
 	if f.Form == Choice {
-		return Value{State: Assumed, Pick: f.Default}
+		return Value{State: quantity.Assumed, Pick: f.Default}
 	}
 	v, err := f.read(f.Default)
 	if err != nil {
 		panic("field: default of " + f.Name + ": " + err.Text)
 	}
-	v.State, v.Text = Assumed, ""
+	v.State, v.Text = quantity.Assumed, ""
 	return v
 }
 
 // wrong words an error of the quantity reader.
 func (f *Field) wrong(text string, err error) *Error {
 	code := string(quantity.BadNumber)
+	var readings []string
 	if e, ok := err.(*quantity.Error); ok {
-		code = string(e.Code)
+		code, readings = string(e.Code), e.Readings
 	}
-	return f.because(text, code, "can't be read: "+err.Error())
+	wrong := f.because(text, code, "can't be read: "+err.Error())
+	wrong.Readings = readings
+	return wrong
 }
 
 // because words a mistake: what was typed, why it can't stand, what is wanted.
 func (f *Field) because(text, code, why string) *Error {
-	return &Error{f.Name, code, Quote(text) + " " + why + ". " + f.Wanted()}
+	return &Error{Field: f.Name, Code: code, Text: quantity.Quote(text) + " " + why + ". " + f.Wanted()}
 }
 
 // Wanted says what belongs into the field, with an example.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func (f *Field) Wanted() string {
-	return Capital(f.Noun) + " is wanted, such as " + f.Example + "."
-}
-
-// longest is how much of what was typed a sentence quotes.
-const longest = 40
-
-// Quote puts what was typed between quotation marks, its first 40 characters.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
-func Quote(text string) string { return "“" + cut(text) + "”" }
-
-func cut(text string) string {
-	n := 0
-	for i := range text {
-		if n == longest {
-			return text[:i] + "…"
-		}
-		n++
-	}
-	return text
+	return "Type " + f.Noun + ", such as " + f.Example + "."
 }
 
 // Capital begins a sentence with a text: a letter a to z becomes a capital.

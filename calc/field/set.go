@@ -8,35 +8,50 @@
 package field
 
 import (
+	"iter"
+	"slices"
 	"strings"
 
 	"saltbite/calc/quantity"
 )
 
-// State says what became of a field's text.
-type State uint8
+// Name is the name of a field: its place in Fields.
+type Name uint8
 
-const (
-	Blank   State = iota // not given, and nothing stands for it
-	Assumed              // not given; its default stands for it
-	Given                // read
-	Bad                  // given but unreadable; an error stands at the field
-)
+// String returns the name as the vocabulary has it.
+func (n Name) String() string { return Fields[n].Name }
+
+// Row returns the field's row of the table.
+func (n Name) Row() *Field { return &Fields[n] }
+
+// Answer returns the answer of the same name, which must be there.
+func (n Name) Answer() AnswerName {
+	for i := range Answers {
+		if Answers[i].Name == n.String() {
+			return AnswerName(i)
+		}
+	}
+	panic("field: no answer " + n.String())
+}
+
+//go:generate go run ../../build/names
 
 // Value is what was read of a field.
 type Value struct {
-	State State
+	State quantity.State
 	Text  string            // as typed, trimmed
-	Q     quantity.Quantity // of an Amount, a Whole, a Clock or a Gravity
+	Q     quantity.Quantity // of an Amount, a Whole, a Clock or a Hydrometer
 	Pick  string            // of a Choice
 	Pairs []Pair            // of a Series
 }
 
 // Error is a mistake in a field, in a sentence for people.
 type Error struct {
-	Field string
-	Code  string
-	Text  string
+	Field    string
+	Code     string
+	Text     string
+	Readings []string // of an Ambiguous text: what else to type, each of them clear
+	Why      string   // the same as an answer's sentence: of a Contradiction what can't all be true, of a metal that it is not covered
 }
 
 // Codes of errors beyond those of quantity.Code.
@@ -45,108 +60,121 @@ const (
 	Contradiction = "contradiction"
 	Unknown       = "unknown"
 	Internal      = "internal"
+	Picture       = "picture" // can't be read as a picture
 )
 
 // mostUnknown keys are reported; a hostile text may hold thousands.
 const mostUnknown = 20
 
-// Set is a set of fields as read.
+// Set is a set of fields as read. It never changes, so that any number of
+// calls may read it at once.
 type Set struct {
-	values  map[string]Value
-	errors  []Error
-	unknown int
+	values [fieldCount]Value
+	errors []Error
 }
 
 // Read reads the text form. It never fails: what can't be read stands in Errors.
-func Read(text string) *Set {
-	s := &Set{values: make(map[string]Value, len(Fields))}
-	for text != "" {
-		var pair string
-		pair, text, _ = strings.Cut(text, "&")
-		key, value, _ := strings.Cut(pair, "=")
-		s.take(unescape(key), strings.TrimSpace(unescape(value)))
+func Read(text string) *Set { return ReadPairs(Pairs(text)) }
+
+// Pairs are the keys of a text form, each with its text.
+func Pairs(text string) iter.Seq2[string, string] {
+	return func(yield func(key, text string) bool) {
+		for rest := text; rest != ""; {
+			var pair string
+			pair, rest, _ = strings.Cut(rest, "&")
+			key, value, _ := strings.Cut(pair, "=")
+			if !yield(unescape(key), strings.TrimSpace(unescape(value))) {
+				return
+			}
+		}
 	}
-	return s
+}
+
+// ReadPairs reads fields by their names. Like Read it never fails.
+func ReadPairs(pairs iter.Seq2[string, string]) *Set {
+	r := reader{set: &Set{values: fallbacks}}
+	for key, text := range pairs {
+		r.take(key, text)
+	}
+	return r.set
+}
+
+// reader fills a set.
+type reader struct {
+	set     *Set
+	unknown int // keys that are no field
 }
 
 // take reads one key and its value into the set.
-func (s *Set) take(key, text string) {
+func (r *reader) take(key, text string) {
 	if text == "" {
 		return
 	}
-	f, ok := ByName(key)
+	name, ok := NameOf(key)
 	if !ok {
-		s.strange(key, text)
+		r.strange(key, text)
 		return
 	}
-	if first, twice := s.values[key]; twice {
-		s.fail(Error{key, string(quantity.Ambiguous), Quote(first.Text) + " stands, but the field is given twice. " +
-			Capital(f.Noun) + " is wanted once, such as " + f.Example + "."})
+	f := name.Row()
+	if first := r.set.Text(name); first != "" {
+		r.fail(Error{Field: key, Code: string(quantity.Ambiguous), Text: quantity.Quote(first) + " stands, but the field is given twice. " +
+			"Type " + f.Noun + " once, such as " + f.Example + "."})
 		return
 	}
 	v, err := f.read(text)
 	if err != nil {
-		v = Value{State: Bad, Text: text}
-		s.fail(*err)
+		v = Value{State: quantity.Bad, Text: text}
+		r.fail(*err)
 	}
-	s.values[key] = v
+	r.set.values[name] = v
 }
 
 // strange reports a key that is no field. It blocks nothing.
-func (s *Set) strange(key, text string) {
-	s.unknown++
-	if s.unknown > mostUnknown {
+func (r *reader) strange(key, text string) {
+	r.unknown++
+	if r.unknown > mostUnknown {
 		return
 	}
-	s.fail(Error{cut(key), Unknown, Quote(key) + " is no field here, and its " + Quote(text) +
-		" counts for nothing. A field's name is wanted, such as depth."})
+	r.fail(Error{Field: quantity.Shorten(key), Code: Unknown, Text: quantity.Quote(key) + " is no field here, and its " + quantity.Quote(text) +
+		" counts for nothing. Type a field's name, such as depth."})
 }
 
-// fail is kept out of its callers for the size of the program.
-//
-//go:noinline
-func (s *Set) fail(e Error) { s.errors = append(s.errors, e) }
+func (r *reader) fail(e Error) { r.set.errors = append(r.set.errors, e) }
 
 // Value returns what was read of a field, or its default if nothing was given.
-// The name must be one of Fields.
-func (s *Set) Value(name string) Value {
-	if v, ok := s.values[name]; ok {
-		return v
-	}
-	f, ok := ByName(name)
-	if !ok {
-		panic("field: no field " + name)
-	}
-	return f.fallback()
+func (s *Set) Value(name Name) Value { return s.values[name] }
+
+// Amount returns the number that was read of a field, in SI.
+func (s *Set) Amount(name Name) quantity.Optional {
+	v := &s.values[name]
+	return quantity.Optional{SI: v.Q.Value, State: v.State}
 }
+
+// Text returns what was typed into a field; "" if nothing was.
+func (s *Set) Text(name Name) string { return s.values[name].Text }
+
+// Pick returns the choice that was made in a field, or its default.
+func (s *Set) Pick(name Name) string { return s.values[name].Pick }
+
+// Blank says whether nothing was typed into a field and no default stands for it.
+func (s *Set) Blank(name Name) bool { return s.values[name].State == quantity.Blank }
+
+// Given says whether a field was typed and could be read.
+func (s *Set) Given(name Name) bool { return s.values[name].State == quantity.Given }
 
 // Errors lists the mistakes, in the order in which the fields were given.
 func (s *Set) Errors() []Error { return s.errors }
 
-// SetAside makes fields blank, as when their answer is sought: their text and
-// their errors count no more.
-func (s *Set) SetAside(names ...string) {
+// Without returns the set as if nothing had been typed into some fields.
+func (s *Set) Without(names ...Name) *Set {
+	less := &Set{values: s.values}
 	for _, name := range names {
-		delete(s.values, name)
-		kept := s.errors[:0]
-		for _, e := range s.errors {
-			if e.Field != name {
-				kept = append(kept, e)
-			}
+		less.values[name] = fallbacks[name]
+	}
+	for _, e := range s.errors {
+		if name, ok := NameOf(e.Field); !ok || !slices.Contains(names, name) {
+			less.errors = append(less.errors, e)
 		}
-		s.errors = kept
 	}
-}
-
-// Fail adds an error found by a room that reads more into a field than its
-// table can, and makes the field Bad.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
-func (s *Set) Fail(e Error) {
-	s.fail(e)
-	if v, ok := s.values[e.Field]; ok && e.Code != Missing {
-		v.State = Bad
-		s.values[e.Field] = v
-	}
+	return less
 }

@@ -1,460 +1,316 @@
 package job
 
 import (
-	"math"
 	"slices"
 
 	"saltbite/calc/bite"
 	"saltbite/calc/field"
+	"saltbite/calc/quantity"
+	"saltbite/calc/trial"
 )
 
-// four is what the law ties together, with the density that may stand for the
+// Four is what the law ties together, with the density that may stand for the
 // current. Each is in SI and of all pieces or one, as the field means it.
-type four struct{ depth, time, current, area, density number }
+type Four struct{ Depth, Time, Current, Area, Density quantity.Optional }
 
-// biteWorked is what the law was given and what it gave.
-type biteWorked struct {
-	four
-	given  four      // as they were before any was found
-	work   bite.Work // one piece, its area left out
-	pieces number
-	shape  field.State // of all that work holds
+// Bite is what the law was given and what it found. Its depths are means.
+type Bite struct {
+	Four
+	Asked   Four              // as they were given
+	Until   Until             // what the depth that was asked for is reached by
+	Found   []field.Name      // what was found, the main one first
+	Watched bool              // the run is under way, and the time is the time so far; the depth is the target
+	Elapsed quantity.Optional // s, that the current has been on, if it is given apart from the time
+	Stepped bool              // in several bites; Current and Area are those of the first
+	Agrees  bool              // what was given can all be true
+	Count   quantity.Optional
+	Shape   quantity.State // Bad if a part of Work but its area can't be used
+	Work    bite.Work      // without the area
+	Read    trial.Readings // the ammeter's, with times that never run back
 }
 
-// faceFields make the open area out of a face and its share.
-var faceFields = []string{"open", "width", "height", "diameter"}
-
-// setAside leaves out the text of what is sought.
-func (b *bench) setAside() {
-	switch sought := b.fields.Value("find").Pick; sought {
-	case "":
-	case "area":
-		b.fields.SetAside(append([]string{"area"}, faceFields...)...)
-	default:
-		b.fields.SetAside(sought)
-	}
+// Piece returns one piece with its area.
+func (b Bite) Piece() bite.Work {
+	piece := b.Work
+	piece.Area = b.Area.SI
+	return piece
 }
 
-// workBite answers the group bite.
-func (b *bench) workBite() {
-	w := &b.bite
-	w.four = four{b.amount("depth"), b.amount("time"), b.amount("current"), b.openArea(), b.amount("density")}
-	w.given = w.four
-	b.readShape()
-	b.echo()
-	if !b.agree() {
-		return
+// bare returns what takes current at the start, of all pieces, m2.
+func (b Bite) bare() quantity.Optional {
+	if b.Shape == quantity.Bad {
+		return quantity.Optional{State: quantity.Bad}
 	}
-	if b.fields.Value("bites").State == field.Blank {
-		b.joinDensity()
-		b.solve()
-	}
-	b.answerBite()
-	b.workBites()
-	b.askForMore()
+	return quantity.If(b.Piece().Bare().SI, b.Area)
 }
 
-// readShape reads what else takes or spreads current.
-func (b *bench) readShape() {
-	w := &b.bite
-	w.pieces = b.amount("pieces")
-	edge, undercut := b.orZero("edge"), b.amount("undercut")
-	extra := sum(known(0), b.amount("extra"), b.hidden.onPiece, b.hidden.onHanger)
-	if edge.known() && edge.v == 0 {
-		undercut = known(0) // no edge, no undercut to know
+// Whole says whether the current and all that it flows through are known.
+func (b Bite) Whole() bool { return b.Current.Known() && b.Area.Known() }
+
+// Uniform says whether a density alone tells the depth: with no edge the bare
+// metal stays what it is, whatever its area.
+func (b Bite) Uniform() bool { return b.Density.Known() && b.Work.Edge == 0 }
+
+// DepthAfter returns the depth, m, that so many seconds give by a law.
+func (b Bite) DepthAfter(law bite.Law, time float64) quantity.Optional {
+	switch {
+	case b.Whole():
+		return law.Depth(b.Piece(), b.Current.SI, time)
+	case b.Uniform():
+		return law.DepthAt(b.Density.SI, time)
 	}
-	w.shape = worst(edge, extra, undercut, w.pieces)
-	w.work = bite.Work{Edge: edge.v, Extra: extra.v, Undercut: undercut.v, Pieces: w.pieces.v}
+	return quantity.Optional{}
 }
 
-// echo answers what was given, and the bare metal in all.
-func (b *bench) echo() {
-	w := &b.bite
-	for name, f := range map[string]number{"depth": w.depth, "time": w.time, "current": w.current, "area": w.area, "density": w.density} {
-		if f.known() {
-			b.put(name, f.v)
+// TimeBy returns the time, s, that the depth takes by a law.
+func (b Bite) TimeBy(law bite.Law) quantity.Optional {
+	switch {
+	case b.Whole():
+		return law.Time(b.Piece(), b.Depth.SI, b.Current.SI)
+	case b.Uniform():
+		return law.TimeAt(b.Density.SI, b.Depth.SI)
+	}
+	return quantity.Optional{}
+}
+
+// solveBite finds what is not given of depth, time, current and area.
+func solveBite(fields *field.Set, law Law, work Pieces, until Until) (Bite, []field.Error) {
+	asked := Four{until.Mean(fields.Amount(field.Depth)), fields.Amount(field.Time), fields.Amount(field.Current), work.Area, fields.Amount(field.Density)}
+	b := Bite{Four: asked, Asked: asked, Until: until, Count: work.Count, Shape: work.Shape, Work: work.Work,
+		Elapsed: fields.Amount(field.Elapsed), Read: readings(fields)}
+	b.Watched = (!fields.Blank(field.After) || !fields.Blank(field.Readings)) && !b.Elapsed.Typed()
+	if fields.Given(field.Bites) {
+		b.Area = quantity.Known(fields.Value(field.Bites).Pairs[0].Second)
+	}
+	b.Stepped = !fields.Blank(field.Bites)
+	if errors := disagreement(fields, law, b); errors != nil {
+		return b, errors
+	}
+	b.Agrees = true
+	var errors []field.Error
+	if fields.Blank(field.Bites) {
+		b, errors = joinDensity(fields, b)
+		var more []field.Error
+		b, more = solve(fields, law, b)
+		errors = append(errors, more...)
+		b.Found = append(b.Found, alsoFound(fields, b)...)
+	}
+	if b.Area.Known() && b.Shape != quantity.Bad && b.Density.State == quantity.Blank && b.Current.Known() {
+		b.Density = quantity.Known(b.Current.SI / b.Piece().Bare().SI)
+	}
+	if b.Stepped && b.Area.Known() && b.Shape != quantity.Bad && b.Density.Known() && b.Current.State == quantity.Blank {
+		b.Current = quantity.Known(b.Density.SI * b.Piece().Bare().SI)
+	}
+	return b, errors
+}
+
+// disagreement reports what can't all be true of what was given.
+func disagreement(fields *field.Set, law Law, b Bite) []field.Error {
+	if errors := append(areaDisagrees(fields, b), readingsDisagree(fields, b)...); errors != nil {
+		return errors
+	}
+	if !b.Watched && b.Depth.Known() && b.Time.Known() && b.Whole() && fields.Blank(field.Bites) && !fourAgree(law, b) {
+		const why = "depth, time, current and area are all filled in, and they don't fit together"
+		const wayOut = "Clear the one to find."
+		errors := disagree(fields, why, wayOut, field.Depth, field.Time, field.Current, field.Area)
+		if fields.Text(field.Area) == "" {
+			errors = append(errors, disagree(fields, why, wayOut, faceFields...)...)
 		}
+		return errors
 	}
+	if errors := densityDisagrees(fields, b); errors != nil || b.Watched {
+		return errors
+	}
+	return depthDisagrees(fields, law, b)
 }
 
-// openArea is the open area of one piece: as typed, or the share of its face
-// that is bare, on each side.
-func (b *bench) openArea() number {
-	area, face, share := b.amount("area"), b.face(), b.amount("open")
-	if area.state == field.Blank {
-		sides := b.amount("sides")
-		return number{face.v * share.v * sides.v, worst(face, share, sides)}
-	}
-	if sides := b.amount("sides"); area.known() && share.known() && face.known() && sides.known() {
-		if made := face.v * share.v * sides.v; !within(area.v, made) {
-			b.contradict("the share of the face makes "+b.say("area", made)+" and the open area is typed as "+b.say("area", area.v),
-				append([]string{"area"}, faceFields...)...)
-			return number{state: field.Bad}
-		}
-	}
-	return area
+// fourAgree says whether all four, given, obey the law.
+func fourAgree(law Law, b Bite) bool {
+	return law.Known && b.Shape != quantity.Bad && Agree(law.Current(b.Piece(), b.Depth.SI, b.Time.SI).SI, b.Current.SI)
 }
 
-// face is the area of one side of one piece.
-func (b *bench) face() number {
-	width, height, diameter := b.amount("width"), b.amount("height"), b.amount("diameter")
-	if diameter.state == field.Blank {
-		return number{width.v * height.v, worst(width, height)}
+// areaDisagrees holds a typed area against that of the first of several bites.
+func areaDisagrees(fields *field.Set, b Bite) []field.Error {
+	if !fields.Given(field.Bites) || !fields.Given(field.Area) || Agree(b.Area.SI, fields.Amount(field.Area).SI) {
+		return nil
 	}
-	if width.state != field.Blank || height.state != field.Blank {
-		b.contradict("a face is either round or has a width and a height", "width", "height", "diameter")
-		return number{state: field.Bad}
-	}
-	return number{math.Pi / 4 * diameter.v * diameter.v, diameter.state}
+	return contradiction(fields, "the first step starts with "+fields.Printer().Say(field.AnswerArea, b.Area.SI), field.Area, field.Bites)
 }
 
-// agree says whether what was given can all be true at once. It reports each
-// contradiction at every field that takes part.
-func (b *bench) agree() bool {
-	w := &b.bite
-	if b.monitored() {
-		return b.densityAgrees()
+// readingsDisagree holds the time that the current has been on against the
+// ammeter's first and last reading.
+func readingsDisagree(fields *field.Set, b Bite) []field.Error {
+	if !b.Elapsed.Known() || b.Read == nil || Agree(b.span(), b.Elapsed.SI) {
+		return nil
 	}
-	if w.depth.known() && w.time.known() && w.current.known() && w.area.known() {
-		b.contradict("depth, time, current and area are all given, and any three make the fourth",
-			"depth", "time", "current", "area")
-		if b.fields.Value("area").Text == "" {
-			b.contradict("depth, time, current and area are all given, and any three make the fourth", faceFields...)
-		}
-		return false
-	}
-	return b.densityAgrees() && b.depthAgrees()
+	return contradiction(fields, "the readings go over "+fields.Printer().Say(field.AnswerTime, b.span()), field.Elapsed, field.Readings)
 }
 
-// densityAgrees holds the density against the current over all bare metal.
-func (b *bench) densityAgrees() bool {
-	w := &b.bite
-	if !w.density.known() || !w.current.known() || !w.area.known() || w.shape == field.Bad {
-		return true
+// span is the time from the first reading to the last, s.
+func (b Bite) span() float64 { return b.Read[len(b.Read)-1].Time - b.Read[0].Time }
+
+// densityDisagrees holds the density against the current over all bare metal.
+func densityDisagrees(fields *field.Set, b Bite) []field.Error {
+	if !b.Density.Known() || !b.Current.Known() || !b.Area.Known() || b.Shape == quantity.Bad {
+		return nil
 	}
-	made := w.current.v / b.piece().Bare()
-	if within(made, w.density.v) {
-		return true
+	made := b.Current.SI / b.Piece().Bare().SI
+	if Agree(made, b.Density.SI) {
+		return nil
 	}
-	b.contradict("the current over the bare metal is "+b.say("density", made), "density", "current", "area", "extra", "pieces")
-	return false
+	return contradiction(fields, "the current over the exposed metal makes "+fields.Printer().Say(field.AnswerDensity, made),
+		field.Density, field.Current, field.Area, field.Extra, field.Pieces)
 }
 
-// depthAgrees holds the density and the time against the depth.
-func (b *bench) depthAgrees() bool {
-	w := &b.bite
-	law, ok := b.law()
-	if !ok || !w.depth.known() || !w.time.known() || !w.density.known() || w.shape == field.Bad {
-		return true
+// depthDisagrees holds the density and the time against the depth.
+func depthDisagrees(fields *field.Set, law Law, b Bite) []field.Error {
+	if !law.Known || !b.Depth.Known() || !b.Time.Known() || !b.Density.Known() || b.Shape == quantity.Bad {
+		return nil
 	}
-	made := law.DensityFor(w.depth.v, w.time.v)
-	if w.work.Edge > 0 && w.area.known() {
-		made = law.Current(b.piece(), w.depth.v, w.time.v) / b.piece().Bare()
+	made := law.DensityFor(b.Depth.SI, b.Time.SI).SI
+	if b.Work.Edge > 0 && b.Area.Known() {
+		made = law.Current(b.Piece(), b.Depth.SI, b.Time.SI).SI / b.Piece().Bare().SI
 	}
-	if w.work.Edge > 0 && !w.area.known() || within(made, w.density.v) {
-		return true
+	if b.Work.Edge > 0 && !b.Area.Known() || Agree(made, b.Density.SI) {
+		return nil
 	}
-	b.contradict("that depth in that time takes "+b.say("density", made), "depth", "time", "density")
-	return false
-}
-
-// piece is one piece with its area.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
-func (b *bench) piece() bite.Work {
-	p := b.bite.work
-	p.Area = b.bite.area.v
-	return p
+	return contradiction(fields, "that depth in that time needs "+fields.Printer().Say(field.AnswerDensity, made),
+		field.Depth, field.Time, field.Density)
 }
 
 // joinDensity makes the current out of the density and the area, or the area
 // out of the density and the current.
-func (b *bench) joinDensity() {
-	w := &b.bite
-	if !w.density.known() || w.shape == field.Bad {
-		return
+func joinDensity(fields *field.Set, b Bite) (Bite, []field.Error) {
+	if !b.Density.Known() || b.Shape == quantity.Bad {
+		return b, nil
 	}
 	switch {
-	case w.current.state == field.Blank && w.area.known():
-		w.current = known(w.density.v * b.piece().Bare())
-	case w.area.state == field.Blank && w.current.known():
-		b.takeArea(w.current.v/w.density.v/w.pieces.v - w.work.Extra)
+	case b.Current.State == quantity.Blank && b.Area.Known():
+		b.Current = quantity.Known(b.Density.SI * b.Piece().Bare().SI)
+	case b.Area.State == quantity.Blank && b.Current.Known():
+		var errors []field.Error
+		b.Area, errors = areaFound(fields, b.Current.SI/b.Density.SI/b.Count.SI-b.Work.Extra)
+		return b, errors
 	}
+	return b, nil
 }
 
-// takeArea takes an area found, or says why there can be none.
-func (b *bench) takeArea(area float64) {
-	if !(area > 0) {
-		b.contradict("the extra bare metal and the undercut alone take more than this current gives", "current", "extra", "edge", "time", "density")
-		b.bite.area = number{state: field.Bad}
-		return
+// areaFound takes an area that was found, or says why there can be none.
+func areaFound(fields *field.Set, area float64) (quantity.Optional, []field.Error) {
+	if area > 0 {
+		return quantity.Known(area), nil
 	}
-	b.bite.area = known(area)
+	return quantity.Optional{State: quantity.Bad}, contradiction(fields, "the other exposed metal and the undercut alone take more than this current gives",
+		field.Current, field.Extra, field.Edge, field.Time, field.Density)
 }
 
-// solve finds what is not given of depth, time, current and area.
-func (b *bench) solve() {
-	w := &b.bite
-	defer b.sought()
-	law, ok := b.law()
-	if !ok || w.shape == field.Bad {
-		return
+// solve finds by the law what is not given.
+func solve(fields *field.Set, law Law, b Bite) (Bite, []field.Error) {
+	if !law.Known || b.Shape == quantity.Bad {
+		return b, nil
 	}
 	switch {
-	case w.depth.known() && w.time.known():
-		if !b.monitored() {
-			b.solveAround(law)
+	case b.Depth.Known() && b.Time.Known():
+		if !b.Watched {
+			return solveAround(fields, law, b)
 		}
-	case w.depth.known() && w.time.state == field.Blank:
-		b.found("time", &w.time, b.timeBy(law))
-	case w.time.known() && w.depth.state == field.Blank:
-		b.found("depth", &w.depth, b.depthBy(law))
+	case b.Depth.Known() && b.Time.State == quantity.Blank:
+		b.Time = b.found(field.Time, b.TimeBy(law.Law))
+	case b.Time.Known() && b.Depth.State == quantity.Blank && b.Until.Tells():
+		b.Depth = b.found(field.Depth, b.DepthAfter(law.Law, b.Time.SI))
 	}
-}
-
-// whole says whether the current and all that it flows through are known;
-// uniform, whether a density alone tells the depth: with no edge the bare metal
-// stays what it is, whatever its area.
-func (w *biteWorked) whole() bool   { return w.current.known() && w.area.known() }
-func (w *biteWorked) uniform() bool { return w.density.known() && w.work.Edge == 0 }
-
-// timeBy is the time that the depth takes by a law, in s; none if it can't be told.
-func (b *bench) timeBy(law bite.Law) float64 {
-	switch w := &b.bite; {
-	case w.whole():
-		return law.Time(b.piece(), w.depth.v, w.current.v)
-	case w.uniform():
-		return law.TimeAt(w.density.v, w.depth.v)
-	}
-	return none
-}
-
-// depthBy is the depth that the time gives by a law, in m; none if it can't be told.
-func (b *bench) depthBy(law bite.Law) float64 { return b.depthAfter(law, b.bite.time.v) }
-
-// depthAfter is the depth that so many seconds give.
-func (b *bench) depthAfter(law bite.Law, time float64) float64 {
-	switch w := &b.bite; {
-	case w.whole():
-		return law.Depth(b.piece(), w.current.v, time)
-	case w.uniform():
-		return law.DepthAt(w.density.v, time)
-	}
-	return none
+	return b, nil
 }
 
 // solveAround finds current, area or density when depth and time are given.
-func (b *bench) solveAround(law bite.Law) {
-	w := &b.bite
+func solveAround(fields *field.Set, law Law, b Bite) (Bite, []field.Error) {
 	switch {
-	case w.area.known() && w.current.state == field.Blank:
-		b.found("current", &w.current, law.Current(b.piece(), w.depth.v, w.time.v))
-	case w.current.known() && w.area.state == field.Blank:
-		if b.takeArea(law.Area(w.work, w.depth.v, w.current.v, w.time.v)); w.area.known() {
-			b.reply.Found = append(b.reply.Found, "area")
+	case b.Area.Known() && b.Current.State == quantity.Blank:
+		b.Current = b.found(field.Current, law.Current(b.Piece(), b.Depth.SI, b.Time.SI))
+	case b.Current.Known() && b.Area.State == quantity.Blank:
+		var errors []field.Error
+		b.Area, errors = areaFound(fields, law.Area(b.Work, b.Depth.SI, b.Current.SI, b.Time.SI).SI)
+		if errors == nil {
+			b.Found = []field.Name{field.Area}
 		}
-	case w.density.state == field.Blank && w.work.Edge == 0:
-		b.found("density", &w.density, law.DensityFor(w.depth.v, w.time.v))
+		return b, errors
+	case b.Density.State == quantity.Blank && b.Work.Edge == 0 && !b.Whole():
+		b.Density = b.found(field.Density, law.DensityFor(b.Depth.SI, b.Time.SI))
 	}
+	return b, nil
 }
 
-// found takes what the law found, if it is a number at all.
-func (b *bench) found(name string, f *number, si float64) {
-	if !finite(si) || si <= 0 {
-		return
+// found notes that the law found a figure, if it did.
+func (b *Bite) found(name field.Name, x quantity.Optional) quantity.Optional {
+	if !(x.SI > 0) {
+		return quantity.Optional{}
 	}
-	*f = known(si)
-	b.reply.Found = append(b.reply.Found, name)
+	b.Found = []field.Name{name}
+	return x
 }
 
-// sought adds to what the law found what the density gave without it: the
-// current or the area, where it is asked for by name or is all that was left
-// blank.
-func (b *bench) sought() {
-	w := &b.bite
-	asked := b.fields.Value("find").Pick
-	left := w.given.depth.known() && w.given.time.known() && !b.monitored()
-	note := func(name string, before, after number) {
-		if before.state == field.Blank && after.known() && (left || asked == name) && !slices.Contains(b.reply.Found, name) {
-			b.reply.Found = append(b.reply.Found, name)
-		}
-	}
-	note("current", w.given.current, w.current)
-	note("area", w.given.area, w.area)
-}
-
-// answerBite answers all that follows from the law.
-func (b *bench) answerBite() {
-	w := &b.bite
-	if w.area.known() && w.shape != field.Bad {
-		b.put("totalArea", b.piece().Bare())
-		if w.density.state == field.Blank && w.current.known() {
-			w.density = known(w.current.v / b.piece().Bare())
+// alsoFound lists a current or an area that follows from the density: it
+// counts as found if find names it, or if it was the only blank of the four.
+func alsoFound(fields *field.Set, b Bite) (found []field.Name) {
+	only := b.Asked.Depth.Known() && b.Asked.Time.Known() && !b.Watched
+	for _, one := range []struct {
+		name       field.Name
+		asked, now quantity.Optional
+	}{{field.Current, b.Asked.Current, b.Current}, {field.Area, b.Asked.Area, b.Area}} {
+		follows := one.asked.State == quantity.Blank && one.now.Known()
+		if follows && (only || fields.Pick(field.Find) == one.name.String()) && !slices.Contains(b.Found, one.name) {
+			found = append(found, one.name)
 		}
 	}
-	b.echo()
-	if b.metal.state == field.Given && !b.hasBeryllium() {
-		b.putRange("equivalent", b.equivalent())
-	}
-	if b.blocked() {
-		return
-	}
-	b.answerRanges()
-	b.answerRemoved()
-	b.answerRate()
+	return found
 }
 
-// Common practice, no source: the efficiency of the dissolution where no trial
-// tells it.
-const leastEfficiency, mostEfficiency = 0.90, 1.05
-
-// answerRanges gives what was found its range.
-func (b *bench) answerRanges() {
-	law, ok := b.law()
-	if !ok || len(b.reply.Found) == 0 {
-		return
+// readings are the ammeter's.
+func readings(fields *field.Set) trial.Readings {
+	if !fields.Given(field.Readings) {
+		return nil
 	}
-	slow, fast, ok := b.likely(law)
-	if !ok {
-		return
+	var list trial.Readings
+	for _, p := range fields.Value(field.Readings).Pairs {
+		list = append(list, trial.Reading{Time: p.First, Current: p.Second})
 	}
-	w := &b.bite
-	switch b.reply.Found[0] {
-	case "depth":
-		b.putRange("depth", answered{w.depth.v, b.depthBy(slow), unlessSame(b.depthBy(fast), w.depth.v)})
-	case "time":
-		b.putRange("time", answered{w.time.v, unlessSame(b.timeBy(fast), w.time.v), b.timeBy(slow)})
-	}
+	return list.PastMidnight()
 }
 
-// likely are the ends of a law's range: in common salt that of copper leaving
-// as Cu(II), elsewhere those of common practice, unless an efficiency is given.
-func (b *bench) likely(law bite.Law) (slow, fast bite.Law, ok bool) {
-	slow, fast = law, law
+// Step is one of several bites, with areas stopped out between them.
+type Step = bite.Bitten
+
+// stopOut works successive bites, each with the open area it starts with, at
+// one density: that given, or what the current makes on the first.
+func stopOut(fields *field.Set, law Law, b Bite) (Bite, []Step) {
+	if !fields.Given(field.Bites) || !b.Agrees || !law.Known || b.Shape == quantity.Bad {
+		return b, nil
+	}
+	var bites []bite.Bite
+	for _, p := range fields.Value(field.Bites).Pairs {
+		bites = append(bites, bite.Bite{Depth: p.First, Area: p.Second})
+	}
+	if !b.Density.Known() {
+		return b, nil
+	}
+	steps := law.Bites(b.Work, b.Density.SI, bites)
+	b.Time = bite.InAll(steps).Time
+	b.Found = append(b.Found, field.Time)
+	return b, steps
+}
+
+// wholeDepth is how deep the deepest areas are etched: the depth, or all bites.
+func wholeDepth(fields *field.Set, b Bite) quantity.Optional {
+	bites := fields.Value(field.Bites)
 	switch {
-	case b.inCommonSalt():
-		slow.Equivalent = b.equivalent().low
-	case b.fields.Value("efficiency").State == field.Assumed:
-		slow.Efficiency, fast.Efficiency = leastEfficiency, mostEfficiency
-	default:
-		return slow, fast, false
+	case b.Depth.State != quantity.Blank:
+		return b.Depth
+	case bites.State != quantity.Given:
+		return quantity.Optional{State: bites.State}
 	}
-	return slow, fast, true
-}
-
-// unlessSame is an end of a range, none where it is the value itself.
-func unlessSame(end, value float64) float64 {
-	if end == value {
-		return none
+	var all float64
+	for _, pair := range bites.Pairs {
+		all += pair.First
 	}
-	return end
-}
-
-// answerRemoved answers the charge and the metal that it takes.
-func (b *bench) answerRemoved() {
-	w := &b.bite
-	law, ok := b.law()
-	charge := number{w.current.v * w.time.v, worst(w.current, w.time)}
-	if !charge.known() && ok && w.area.known() && w.depth.known() && w.shape != field.Bad {
-		charge = known(law.Charge(b.piece(), w.depth.v))
-	}
-	if !charge.known() {
-		return
-	}
-	b.put("charge", charge.v)
-	if !ok {
-		return
-	}
-	removed := law.Removed(charge.v)
-	b.put("removed", removed)
-	switch {
-	case b.hidden.onHanger.v == 0 && w.pieces.known():
-		b.put("removedEach", removed/w.pieces.v)
-	case w.area.known() && w.depth.known() && w.shape != field.Bad && !b.monitored():
-		b.put("removedEach", law.Density*b.onScale().Volume(w.depth.v))
-	}
-}
-
-// answerRate answers how fast the bite goes: over the whole bite where its
-// depth and time are known, else at the start.
-func (b *bench) answerRate() {
-	w := &b.bite
-	if w.depth.known() && w.time.known() && !b.monitored() {
-		b.put("rate", w.depth.v/w.time.v)
-	} else if law, ok := b.law(); ok && w.density.known() {
-		b.put("rate", law.DepthAt(w.density.v, 1))
-	}
-}
-
-// askForMore puts "needed" at what is blank where too little is given.
-func (b *bench) askForMore() {
-	w := &b.bite
-	given := func(f number) bool { return f.state != field.Blank }
-	_, read := b.readings()
-	if b.bitten() || b.depthAlone() {
-		return
-	}
-	speed := given(w.density) || (given(w.current) || read) && given(w.area)
-	enough := read && given(w.depth) && given(w.area) || given(w.depth) && given(w.time) || speed && (given(w.depth) || given(w.time))
-	switch {
-	case b.metal.state == field.Blank:
-		if enough && !b.has("charge") && !b.has("rate") {
-			b.need("metal")
-		}
-	case enough && (w.work.Edge == 0 || given(w.area)) || b.metal.state == field.Bad || b.blocked():
-	default:
-		b.needFour()
-	}
-}
-
-// bitten says whether several bites are given with what they need.
-func (b *bench) bitten() bool {
-	w := &b.bite
-	return b.fields.Value("bites").State != field.Blank && (w.density.state != field.Blank || w.current.state != field.Blank)
-}
-
-// depthAlone says whether a depth is asked about for its sheet and lines only.
-func (b *bench) depthAlone() bool {
-	g := b.bite.given
-	for _, f := range []number{g.time, g.current, g.area, g.density} {
-		if f.state != field.Blank {
-			return false
-		}
-	}
-	for _, name := range []string{"sheet", "line", "space", "bites"} {
-		if b.fields.Value(name).State != field.Blank {
-			return g.depth.state != field.Blank
-		}
-	}
-	return false
-}
-
-// needFour puts "needed" at each blank of the four that is not the one sought.
-func (b *bench) needFour() {
-	w := &b.bite
-	for _, name := range []string{"depth", "time", "current", "area"} {
-		sought := b.fields.Value("find").Pick == name
-		_, read := b.readings()
-		stands := read && (name == "current" || name == "time") || name == "current" && w.density.state != field.Blank || name == "area" && w.area.state != field.Blank
-		if !sought && !stands {
-			b.need(name)
-		}
-	}
-	b.needFace()
-}
-
-// needFace puts "needed" at what a half-typed face lacks.
-func (b *bench) needFace() {
-	if b.bite.area.state != field.Blank {
-		return
-	}
-	width, height, diameter, open := b.amount("width"), b.amount("height"), b.amount("diameter"), b.amount("open")
-	if width.state != field.Blank || height.state != field.Blank {
-		b.need("width", "height", "open")
-	} else if diameter.state != field.Blank {
-		b.need("open")
-	} else if open.state != field.Blank {
-		b.need("width", "height")
-	}
+	return quantity.Known(all)
 }

@@ -1,199 +1,153 @@
 package job
 
 import (
-	"strconv"
-
-	"saltbite/calc/bite"
 	"saltbite/calc/field"
+	"saltbite/calc/quantity"
 	"saltbite/calc/trial"
 )
 
-// monitored says whether the run is under way and watched: then the depth is
-// the target, the time the running time so far, and nothing need be blank.
-func (b *bench) monitored() bool {
-	return b.fields.Value("after").State != field.Blank || b.fields.Value("readings").State != field.Blank
+// Course is whether the piece is on course: by weight, by the ammeter, by the
+// clock.
+type Course struct {
+	Heavier bool // it weighs more than before: it was plated
+
+	Falls   bool              // the last reading is under half of the first
+	NoLoss  bool              // next to nothing was lost where the charge should have taken much
+	Telling quantity.Optional // kg, a loss that the balance shows well
+
+	ChargeSoFar quantity.Optional // C
+	DepthSoFar  quantity.Optional // m, by the ammeter
+	ReadyIn     quantity.Range    // s
+
+	DepthNow      quantity.Optional // m, by weight
+	EfficiencyNow quantity.Optional
+	TimeLeft      quantity.Optional // s
+
+	HalfAt, ReadyAt              quantity.Optional // s after the midnight before the start
+	WeightAtHalf, WeightAtTarget quantity.Optional // kg
 }
 
-// workCourse answers whether the piece is on course: by weight, by the ammeter,
-// by the clock.
-func (b *bench) workCourse() {
-	if b.blocked() {
-		return
+func workCourse(fields *field.Set, barred Barred, law Law, hidden Hidden, b Bite) Course {
+	before, after := fields.Amount(field.Before), fields.Amount(field.After)
+	step := fields.Amount(field.Resolution).Or(quantity.Known(usualResolution))
+	c := Course{Heavier: before.Known() && after.Known() && after.SI > before.SI, Telling: quantity.If(tellingSteps*step.SI, step)}
+	if barred.Any() {
+		return c
 	}
-	b.answerReadings()
-	b.answerWeighing()
-	b.answerClock()
-	b.answerTargets()
+	c = c.withReadings(law, b)
+	if !b.Agrees {
+		return c
+	}
+	if law.Known && quantity.Worst(before, after) == quantity.Given && b.Shape != quantity.Bad && !c.Heavier {
+		weighed := trial.Weighing{Before: before.SI, After: after.SI, Law: law.Law, Work: onScale(b, hidden), Hanger: hidden.OnHanger.SI}
+		c.NoLoss = c.noLoss(weighed, b)
+		c = c.withWeighing(weighed, b)
+	}
+	c = c.withClock(fields, b)
+	if law.Known && before.Known() && b.Area.Known() && b.Shape != quantity.Bad {
+		c = c.withTargets(trial.Weighing{Before: before.SI, Law: law.Law, Work: onScale(b, hidden), Hanger: hidden.OnHanger.SI}, b)
+	}
+	return c
 }
 
-// readings are the ammeter's, with times that never run back.
-func (b *bench) readings() (trial.Readings, bool) {
-	v := b.fields.Value("readings")
-	if v.State != field.Given {
-		return nil, false
+// withReadings adds what the ammeter says.
+func (c Course) withReadings(law Law, b Bite) Course {
+	if b.Read == nil {
+		return c
 	}
-	var list trial.Readings
-	for _, p := range v.Pairs {
-		list = append(list, trial.Reading{Time: p.First, Current: p.Second})
+	c.ChargeSoFar = quantity.Known(b.Read.Charge())
+	c.Falls = b.Read[len(b.Read)-1].Current < b.Read[0].Current/2
+	if !law.Known || !b.Agrees || !b.Area.Known() || b.Shape == quantity.Bad {
+		return c
 	}
-	return list.PastMidnight(), true
+	c.DepthSoFar = quantity.Known(trial.DepthSoFar(law.Law, b.Piece(), b.Read.Charge()).SI)
+	if !b.Depth.Known() || c.Falls {
+		return c
+	}
+	target := law.Charge(b.Piece(), b.Depth.SI).SI
+	c.ReadyIn = quantity.Alone(b.Read.ReadyIn(target))
+	if c.ReadyIn.Known() {
+		c.ReadyIn.High = unlessSame(b.Read.ReadyByTrend(target), c.ReadyIn.Optional)
+	}
+	return c
 }
 
-func (b *bench) answerReadings() {
-	w := &b.bite
-	list, ok := b.readings()
-	if !ok {
-		return
+// withWeighing adds what the scale says.
+func (c Course) withWeighing(weighed trial.Weighing, b Bite) Course {
+	if !b.Area.Known() {
+		return c
 	}
-	b.put("chargeSoFar", list.Charge())
-	law, lawful := b.law()
-	if !lawful || !w.area.known() || w.shape == field.Bad {
-		return
+	c.DepthNow = weighed.DepthNow()
+	charge := b.ChargeSoFar()
+	if !charge.Known() {
+		return c
 	}
-	b.put("depthSoFar", trial.DepthSoFar(law, b.piece(), list.Charge()))
-	if !w.depth.known() {
-		return
+	c.EfficiencyNow = weighed.EfficiencyNow(charge.SI)
+	if current := b.currentNow(); b.Depth.Known() && current.Known() && weighed.Loss().SI > 0 && !c.NoLoss {
+		c.TimeLeft = weighed.TimeLeft(charge.SI, b.Depth.SI, current.SI)
 	}
-	target := law.Charge(b.piece(), w.depth.v)
-	ready, trend := list.ReadyIn(target), none
-	if t, ok := list.ReadyByTrend(target); ok {
-		trend = t
-	}
-	if ready == 0 && list.Charge() < target {
-		return // the current is nothing: it is never ready
-	}
-	b.putRange("readyIn", answered{ready, none, unlessSame(trend, ready)})
+	return c
 }
 
-// weighing is the piece on the scale, if both weights and the piece are known.
-func (b *bench) weighing() (trial.Weighing, bool) {
-	before, after := b.amount("before"), b.amount("after")
-	law, ok := b.law()
-	if !ok || worst(before, after) != field.Given || b.bite.shape == field.Bad {
-		return trial.Weighing{}, false
+// ChargeSoFar is what has flowed until the weighing, C: by the ammeter's
+// readings, else the current for the running time so far.
+func (b Bite) ChargeSoFar() quantity.Optional {
+	if b.Read != nil {
+		return quantity.Known(b.Read.Charge())
 	}
-	return trial.Weighing{Before: before.v, After: after.v, Law: law, Work: b.onScale(), Hanger: b.hidden.onHanger.v}, true
+	time := b.Elapsed.Or(b.Asked.Time)
+	return quantity.If(b.Current.SI*time.SI, b.Current, time)
 }
 
-// onScale is the piece without its hanger.
-func (b *bench) onScale() (piece bite.Work) {
-	piece = b.piece()
-	piece.Extra -= b.hidden.onHanger.v
-	return piece
-}
+// Common practice, no source: a balance that nothing is said of, and how many of
+// its steps a loss must have been worth before its absence says anything.
+const (
+	usualResolution = 1e-5 // kg, 0.01 g
+	tellingSteps    = 5
+)
 
-func (b *bench) answerWeighing() {
-	w := &b.bite
-	weighed, ok := b.weighing()
-	if !ok || weighed.Loss() < 0 {
-		return
+// noLoss says whether less was lost than the balance shows where the charge
+// should have taken far more.
+func (c Course) noLoss(weighed trial.Weighing, b Bite) bool {
+	charge := b.ChargeSoFar()
+	if !c.Telling.Known() || !charge.Known() || !b.Area.Known() {
+		return false
 	}
-	if w.area.known() {
-		b.put("depthNow", weighed.DepthNow())
-	}
-	charge := b.chargeSoFar()
-	if !charge.known() || !w.area.known() {
-		return
-	}
-	if efficiency := weighed.EfficiencyNow(charge.v); efficiency > 0 {
-		b.put("efficiencyNow", efficiency)
-	}
-	current := b.currentNow()
-	if w.depth.known() && current.known() && weighed.Loss() > 0 {
-		b.put("timeLeft", weighed.TimeLeft(charge.v, w.depth.v, current.v))
-	}
-}
-
-// chargeSoFar is what has flowed until the weighing: by the ammeter's readings,
-// else the current for the running time so far.
-func (b *bench) chargeSoFar() number {
-	if list, ok := b.readings(); ok {
-		return known(list.Charge())
-	}
-	given := b.bite.given
-	return number{b.bite.current.v * given.time.v, worst(b.bite.current, given.time)}
+	expected := weighed.Law.Density * weighed.Work.Volume(trial.DepthSoFar(weighed.Law, b.Piece(), charge.SI).SI).SI
+	const rounded = 1 - 1e-9 // 2.07 g less 2.06 g is no less than 0.01 g
+	return weighed.Loss().SI < c.Telling.SI/tellingSteps*rounded && expected > c.Telling.SI
 }
 
 // currentNow is the last reading, else the current.
-func (b *bench) currentNow() number {
-	if list, ok := b.readings(); ok {
-		return known(list[len(list)-1].Current)
+func (b Bite) currentNow() quantity.Optional {
+	if b.Read != nil {
+		return quantity.Known(b.Read[len(b.Read)-1].Current)
 	}
-	return b.bite.current
+	return b.Current
 }
 
-// answerClock answers when half time and the end are, in time after the
-// midnight before the start.
-func (b *bench) answerClock() {
-	w := &b.bite
-	start, paused := b.amount("start"), b.orZero("paused")
-	if worst(start, paused, w.time) == field.Given && !b.monitored() {
-		b.put("halfAt", start.v+w.time.v/2+paused.v)
-		b.put("readyAt", start.v+w.time.v+paused.v)
+// withClock adds when half time and the end are.
+func (c Course) withClock(fields *field.Set, b Bite) Course {
+	start, paused := fields.Amount(field.Start), fields.Amount(field.Paused).Or(quantity.Known(0))
+	if left := c.TimeLeft.Or(c.ReadyIn.Optional); quantity.Worst(start, paused, b.Elapsed, left) == quantity.Given {
+		c.ReadyAt = quantity.Known(start.SI + paused.SI + b.Elapsed.SI + left.SI)
+		return c
 	}
+	if quantity.Worst(start, paused, b.Time) == quantity.Given && !b.Watched {
+		c.HalfAt = quantity.Known(start.SI + b.Time.SI/2 + paused.SI)
+		c.ReadyAt = quantity.Known(start.SI + b.Time.SI + paused.SI)
+	}
+	return c
 }
 
-// answerTargets answers what the piece will weigh at half time and at the end.
-func (b *bench) answerTargets() {
-	w := &b.bite
-	before := b.amount("before")
-	law, ok := b.law()
-	if !ok || !before.known() || !w.area.known() || w.shape == field.Bad {
-		return
+// withTargets adds what the piece will weigh at half time and at the end.
+func (c Course) withTargets(scale trial.Weighing, b Bite) Course {
+	if b.Depth.Known() {
+		c.WeightAtTarget = scale.WeightAt(b.Depth.SI)
 	}
-	scale := trial.Weighing{Before: before.v, Law: law, Work: b.onScale(), Hanger: b.hidden.onHanger.v}
-	if w.depth.known() {
-		b.put("weightAtTarget", scale.WeightAt(w.depth.v))
+	if b.Current.Known() && b.Time.Known() && !b.Watched && !b.Stepped {
+		half := scale.Law.Depth(b.Piece(), b.Current.SI, b.Time.SI/2).SI
+		c.WeightAtHalf = scale.WeightAt(half)
 	}
-	if w.current.known() && w.time.known() && !b.monitored() {
-		half := law.Depth(b.piece(), w.current.v, w.time.v/2)
-		b.put("weightAtHalf", scale.WeightAt(half))
-	}
-}
-
-// clock prints a time after midnight as one of the clock: "16:05", "0:30 next
-// day", "0:30, 2 days on".
-func clock(seconds float64) string {
-	const day = 24 * 60
-	minutes := int(seconds/60 + 0.5)
-	text := strconv.Itoa(minutes%day/60) + ":" + strconv.Itoa(100 + minutes%60)[1:]
-	switch days := minutes / day; days {
-	case 0:
-		return text
-	case 1:
-		return text + " next day"
-	default:
-		return text + ", " + strconv.Itoa(days) + " days on"
-	}
-}
-
-// Where a run is long, and where an efficiency is odd; common practice, no source.
-const (
-	longRun   = 12 * 3600 // s
-	oddlyLow  = 0.85
-	oddlyHigh = 1.10
-)
-
-// heavier says whether the piece weighs more than before: it was plated.
-func (b *bench) heavier() bool {
-	before, after := b.amount("before"), b.amount("after")
-	return before.known() && after.known() && after.v > before.v
-}
-
-func (b *bench) warnOfCourse() {
-	if b.heavier() {
-		b.raise("polarity", Stop, "after",
-			"It weighs more than before: metal was plated on, not taken off. Switch off, and join the work to the positive lead (+), the cathode to the negative.",
-			"Heavier than before: work to the positive lead")
-	}
-	if e, ok := b.figures["efficiencyNow"]; ok && (e.si < oddlyLow || e.si > oddlyHigh) {
-		b.raise("efficiency-odd", Warn, "after",
-			"An efficiency of "+b.text("efficiencyNow")+" is odd. Is the bare area right, hidden metal counted, the piece dry and free of sludge, the metal what it is called?",
-			"Odd efficiency: check area, drying, metal")
-	}
-	if time, ok := b.figures["time"]; ok && time.si > longRun && !b.blocked() {
-		b.raise("long-run", Note, "time",
-			b.text("time")+" is a long run: resist lifts, and nobody watches it all. Do not leave a first run alone; think of more current or a shallower bite.",
-			"Long run: resist may lift; do not leave it alone")
-	}
+	return c
 }

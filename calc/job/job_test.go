@@ -2,175 +2,93 @@ package job
 
 import (
 	"math"
-	"math/rand/v2"
-	"net/url"
-	"strconv"
-	"strings"
 	"testing"
-	"unicode/utf8"
 
+	"saltbite/calc/bath"
 	"saltbite/calc/field"
-	"saltbite/testdata"
+	"saltbite/calc/quantity"
 )
 
-func ask(fields map[string]string) Reply {
-	v := url.Values{}
-	for name, text := range fields {
-		v.Set(name, text)
-	}
-	return Answer(field.Read(v.Encode()))
-}
-
-func (r Reply) value(name string) float64 {
-	for _, a := range r.Answers {
-		if a.Name == name {
-			return a.Value
-		}
-	}
-	return math.NaN()
-}
-
-func decimal(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }
-
-// somewhere is a value spread evenly over so many decades.
-func somewhere(r *rand.Rand, least, most float64) float64 {
-	return least * math.Pow(most/least, r.Float64())
-}
-
-// Each of the four, found from the other three and given back, finds them.
-func TestFourInvertEachOther(t *testing.T) {
-	r := rand.New(rand.NewPCG(1, 2))
-	four := map[string]string{"depth": "mm", "time": "min", "current": "A", "area": "cm2"}
-	for range 2000 {
-		fields := map[string]string{
-			"metal": []string{"copper", "C26000", "sterling", "CuNi12Zn24", "CuSn6"}[r.IntN(5)],
-			"depth": decimal(somewhere(r, 1e-6, 1e2)), "area": decimal(somewhere(r, 1e-6, 1e6)),
-			"time": decimal(somewhere(r, 1e-3, 1e6)),
-			"edge": decimal(somewhere(r, 1e-3, 1e3)), "extra": decimal(somewhere(r, 1e-6, 1)),
-			"pieces": decimal(float64(1 + r.IntN(9))), "efficiency": "97",
-		}
-		fields["current"] = decimal(ask(fields).value("current"))
-		if fields["current"] == "NaN" {
-			t.Fatalf("no current for %v", fields)
-		}
-		if c, _ := strconv.ParseFloat(fields["current"], 64); c < 1e-6 || c > 1e5 {
-			continue // beyond what the field takes
-		}
-		for name := range four {
-			kept := fields[name]
-			delete(fields, name)
-			want, _ := strconv.ParseFloat(kept, 64)
-			got := ask(fields).value(name)
-			// An area is a difference: beside much extra metal and undercut it
-			// loses the figures that they take.
-			tolerance := 1e-9
-			if name == "area" {
-				tolerance = 1e-6
-			}
-			if !(math.Abs(got-want) <= tolerance*want) {
-				t.Errorf("%s is %v, want %v, from %v", name, got, want, fields)
-			}
-			fields[name] = kept
-		}
-	}
-}
-
-// A card's line has room for 60 characters; every caution has both its forms.
-func TestCautionsFitTheCard(t *testing.T) {
-	raised := map[string]bool{}
-	for _, fields := range []map[string]string{
-		{"metal": "C17200"}, {"sheet": "18"}, {"line": "0.3", "depth": "0.2"}, {"metal": "sterling", "salt": "copper sulfate"}, {"metal": "copper", "salt": "silver nitrate"},
-		{"metal": "sterling", "salt": "common salt"}, {"metal": "CuNi18Zn19Pb1", "density": "60", "depth": "1"},
-		{"metal": "bronze", "density": "600", "depth": "1"}, {"metal": "silver clay"},
-		{"salt": "copper sulfate", "strength": "500", "volume": "1", "coldest": "0"},
-		{"salt": "silver nitrate", "strength": "20 % sat"}, {"salt": "common salt", "strength": "100"},
+// Of silver and copper the larger share must be the salt's metal, and no silver
+// may be put in common salt (the vocabulary: wrong-bath). Compositions: 92.5 % and
+// 50 % of silver; beryllium copper C17200.
+func TestBarred(t *testing.T) {
+	for _, x := range []struct {
+		metal, salt          string
+		beryllium, wrongBath bool
+	}{
+		{"sterling", "", false, false}, {"sterling", "copper+sulfate", false, true}, {"copper", "silver+nitrate", false, true},
+		{"Ag+50+Cu+50", "silver+nitrate", false, true}, {"Ag+50+Cu+50", "copper+sulfate", false, false},
+		{"sterling", "common+salt", false, true}, {"brass", "common+salt", false, false}, {"C17200", "", true, false},
 	} {
-		for _, c := range ask(fields).Cautions {
-			raised[c.Code] = true
-			if n := utf8.RuneCountInString(c.Card); n == 0 || n > 60 {
-				t.Errorf("%s: its card form has %d characters: %s", c.Code, n, c.Card)
-			}
-			if c.Text == "" || c.Level == "" {
-				t.Errorf("%s has no words", c.Code)
-			}
-		}
-	}
-	for _, code := range []string{"dense", "salt-undissolved", "cold-crystals", "outside-table", "metal-guess", "wrong-bath",
-		"beryllium", "gauge-meant", "line-at-risk", "nickel", "lead", "porous", "silver-nitrate", "copper-sulfate", "common-salt"} {
-		if !raised[code] {
-			t.Errorf("%s was never raised", code)
+		got := Work(field.Read("metal=" + x.metal + "&salt=" + x.salt)).Barred
+		if got.Beryllium != x.beryllium || got.WrongBath != x.wrongBath {
+			t.Errorf("%s in %q: %+v", x.metal, x.salt, got)
 		}
 	}
 }
 
-// A share of saturation rests on the saturated bath's density, which silver
-// nitrate's table does not reach; the same bath in g/L does not.
-func TestOutsideTable(t *testing.T) {
-	for strength, raised := range map[string]bool{"20 % sat": true, "20": false, "300": false} {
-		got := false
-		for _, c := range ask(map[string]string{"salt": "silver nitrate", "strength": strength}).Cautions {
-			got = got || c.Code == "outside-table"
-		}
-		if got != raised {
-			t.Errorf("silver nitrate, %s: outside-table is raised: %v", strength, got)
+// A blank salt is the metal's own (the vocabulary).
+func TestSaltOfTheMetal(t *testing.T) {
+	for metal, want := range map[string]*bath.Salt{"fine+silver": bath.SilverNitrate, "nickel+silver": bath.CopperSulfate} {
+		if s := Work(field.Read("metal=" + metal)).Salt; s.Salt != want || s.State != quantity.Assumed {
+			t.Errorf("%s goes in %+v", metal, s)
 		}
 	}
 }
 
-// A text of 100 kB in any field is answered; what it takes is measured by bench.
-func TestLongText(t *testing.T) {
-	long := make([]byte, 100<<10)
-	for i := range long {
-		long[i] = "a1 .é%"[i%6]
-	}
-	for _, f := range field.Fields {
-		if r := ask(map[string]string{f.Name: string(long)}); len(r.Errors) == 0 {
-			t.Errorf("%s takes 100 kB without a word", f.Name)
+// Two figures agree within 1 % of the larger one.
+func TestAgree(t *testing.T) {
+	for _, x := range []struct {
+		a, b float64
+		want bool
+	}{{100, 100, true}, {100, 99, true}, {100, 98.9, false}, {-100, 100, false}, {0, 0, true}} {
+		if Agree(x.a, x.b) != x.want {
+			t.Errorf("%v and %v agree: %v", x.a, x.b, !x.want)
 		}
 	}
 }
 
-func TestEverything(t *testing.T) {
-	given := map[string]bool{}
-	for _, text := range testdata.Everything {
-		r := Answer(field.Read(text))
-		for _, e := range r.Errors {
-			if e.Code != field.Missing {
-				t.Errorf("%s: %s", e.Field, e.Text)
-			}
-		}
-		for _, a := range r.Answers {
-			given[a.Name] = true
+// By hand: a face of 60 x 40 mm, 25 % exposed on both sides, is 12 cm2; a disc of 30
+// mm half exposed is pi/4 x 9 / 2 = 3.534 cm2. A typed area stands beside a size.
+func TestOpenArea(t *testing.T) {
+	for text, want := range map[string]float64{
+		"width=60&height=40&open=25+%25&sides=2": 12e-4, "diameter=30&open=50": math.Pi / 4 * 9e-4 / 2, "width=60&height=40&area=5": 5e-4,
+	} {
+		if got := Work(field.Read(text)).Bite.Area; !got.Known() || math.Abs(got.SI-want) > 1e-12 {
+			t.Errorf("%s: %+v, want %g", text, got, want)
 		}
 	}
-	for _, row := range field.Answers {
-		if !given[row.Name] {
-			t.Errorf("%s is absent", row.Name)
+	for _, text := range []string{"width=60&height=40&open=25&area=7", "diameter=30&width=20&open=50"} {
+		w := Work(field.Read(text))
+		if w.Bite.Area.State != quantity.Bad || len(w.Errors) < 2 || w.Errors[0].Code != field.Contradiction {
+			t.Errorf("%s: %+v with %v", text, w.Bite.Area, w.Errors)
 		}
 	}
 }
 
-func BenchmarkEverything(b *testing.B) {
-	for b.Loop() {
-		for _, text := range testdata.Everything {
-			Answer(field.Read(text))
-		}
+// What is sought is set aside, with the face for an area.
+func TestSoughtIsSetAside(t *testing.T) {
+	w := Work(field.Read("find=area&area=3&width=20&depth=0.2"))
+	if !w.Fields.Blank(field.Area) || !w.Fields.Blank(field.Width) || w.Fields.Blank(field.Depth) {
+		t.Errorf("there stay %v", w.Fields)
 	}
 }
 
-// The card says of its range what the reply says of it: in common salt that is
-// the charge with which copper leaves, and no common practice.
-func TestCardSaysWhatItsRangeRestsOn(t *testing.T) {
-	for salt, wrong := range map[string]string{"common salt": "common practice", "copper sulfate": "one charge or two"} {
-		s := field.Read(url.Values{"metal": {"copper"}, "salt": {salt}, "area": {"10"}, "depth": {"0.1"}, "density": {"30"}}.Encode())
-		words := Draw(s).Card.Words
-		for _, a := range Answer(s).Answers {
-			if a.Name == "time" && (a.Range == "" || !strings.Contains(words, a.Range+", "+a.By)) {
-				t.Errorf("in %s the card says %q of the range %s, %s", salt, words, a.Range, a.By)
-			}
-		}
-		if strings.Contains(words, wrong) {
-			t.Errorf("in %s the card speaks of %s: %q", salt, wrong, words)
+// The range of this bench's runs must hold the efficiency, and one end needs the
+// other (the vocabulary).
+func TestEfficiencyOfRuns(t *testing.T) {
+	mean := Work(field.Read("metal=copper&efficiencyLow=90&efficiencyHigh=98")).Law.Efficiency
+	if math.Abs(mean.SI-0.94) > 1e-12 || !mean.OwnRuns {
+		t.Errorf("the mean of 90 and 98 %% is %+v", mean)
+	}
+	for text, code := range map[string]string{
+		"efficiencyLow=98&efficiencyHigh=90": field.Contradiction, "efficiencyLow=90&efficiencyHigh=98&efficiency=99": field.Contradiction,
+		"efficiencyLow=90": field.Missing,
+	} {
+		w := Work(field.Read("metal=copper&" + text))
+		if len(w.Errors) == 0 || w.Errors[0].Code != code {
+			t.Errorf("%s: %v, want %s", text, w.Errors, code)
 		}
 	}
 }

@@ -1,96 +1,133 @@
 package job
 
 import (
-	"strconv"
-	"strings"
-
 	"saltbite/calc/bite"
 	"saltbite/calc/field"
 	"saltbite/calc/metal"
+	"saltbite/calc/quantity"
 )
 
-// metalUsed is what was understood by the field metal.
-type metalUsed struct {
-	state   field.State
-	reading metal.Reading
-	density number // the typed one, else that of the reading
+// Metal is what was understood by the field metal.
+type Metal struct {
+	State   quantity.State
+	Reading metal.Reading
+	Density quantity.Optional // the one typed, else that of the reading
 }
 
-// understandMetal reads the metal's name.
-func (b *bench) understandMetal() {
-	v := b.fields.Value("metal")
-	b.metal.state = v.State
-	if v.State != field.Given {
-		return
+func readMetal(fields *field.Set) (Metal, []field.Error) {
+	v := fields.Value(field.Metal)
+	if v.State != quantity.Given {
+		return Metal{State: v.State}, nil
 	}
 	reading, err := metal.Understand(v.Text)
 	if err != nil {
-		b.metal.state = field.Bad
-		b.fields.Fail(field.Error{Field: "metal", Code: field.Unknown, Text: err.Error() +
-			". A copper, brass, bronze, nickel silver or silver is wanted, such as cartridge brass."})
-		return
+		return Metal{State: quantity.Bad}, []field.Error{{Field: field.Metal.String(), Code: field.Unknown, Why: notCovered(err), Text: err.Error() +
+			". Type a copper, brass, bronze, nickel silver or silver, such as cartridge brass."}}
 	}
-	b.metal.reading = reading
-	if b.metal.density = b.amount("metalDensity"); b.metal.density.state == field.Blank {
-		b.metal.density = known(reading.Metal.Density)
-	}
-	why := reading.Why
-	if reading.Typed {
-		why += "; its density is reckoned by mixing, good to 3 %"
-	}
-	b.reply.Metals = append(b.reply.Metals, row(reading.Metal, why))
-	for _, rival := range reading.Rivals {
-		b.reply.Metals = append(b.reply.Metals, row(rival.Metal, rival.Why))
-	}
+	return Metal{State: quantity.Given, Reading: reading,
+		Density: fields.Amount(field.MetalDensity).Or(quantity.Known(reading.Metal.Density))}, nil
 }
 
-func row(m *metal.Metal, why string) MetalRow {
-	return MetalRow{ID: m.ID, Name: m.Name, Composition: composition(m), Density: m.Density / 1000,
-		Family: m.Family.String(), Why: why, Remark: m.Remark}
-}
-
-// composition is what a metal holds, in per cent by mass, as "70 Cu 30 Zn".
-func composition(m *metal.Metal) string {
-	var parts []string
-	for _, c := range m.Composition {
-		parts = append(parts, strconv.FormatFloat(c.Share*100, 'g', 4, 64)+" "+c.Symbol)
+// notCovered is a sentence for a material that is known and not covered.
+func notCovered(err error) string {
+	if unknown, ok := err.(*metal.Unknown); ok {
+		return unknown.Sentence()
 	}
-	return strings.Join(parts, " ")
+	return ""
 }
 
-// share is the share of an element in the metal; nothing without a metal.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
-func (b *bench) share(symbol string) float64 {
-	if b.metal.state != field.Given {
+// Given says whether the metal was named and is known.
+func (m Metal) Given() bool { return m.State == quantity.Given }
+
+// Share returns the share of an element in the metal; 0 without a metal.
+func (m Metal) Share(symbol string) float64 {
+	if !m.Given() {
 		return 0
 	}
-	return b.metal.reading.Metal.Share(symbol)
+	return m.Reading.Metal.Share(symbol)
 }
 
-// law is what ties depth to charge for this metal in this bath. It is not
-// there without a metal that can be etched in it.
-func (b *bench) law() (bite.Law, bool) {
-	efficiency := b.amount("efficiency")
-	if b.metal.state != field.Given || b.salt.state == field.Bad || b.blocked() ||
-		!b.metal.density.known() || !efficiency.known() {
-		return bite.Law{}, false
+// Law is what ties depth to charge for this metal in this bath.
+type Law struct {
+	bite.Law
+	Known bool           // there is a metal that can be etched in this bath
+	Each  quantity.Range // the equivalent, kg/C; Low where an element may leave with more charge
+
+	Efficiency Efficiency
+	Slow, Fast bite.Law // the ends of the range that is likely
+}
+
+// Efficiency is the current efficiency with the range in which it is likely.
+type Efficiency struct {
+	quantity.Range
+	OwnRuns bool // the range is that of this bench's own runs
+}
+
+// readEfficiency takes the range of this bench's own runs where it is given, else
+// that of common practice, unless an efficiency was typed.
+func readEfficiency(fields *field.Set) (Efficiency, []field.Error) {
+	e := Efficiency{Range: quantity.Alone(fields.Amount(field.Efficiency))}
+	low, high := fields.Amount(field.EfficiencyLow), fields.Amount(field.EfficiencyHigh)
+	switch {
+	case low.State == quantity.Bad || high.State == quantity.Bad:
+		e.Low, e.High = e.Optional, e.Optional
+	case low.Known() && high.Known():
+		return e.ofRuns(fields, low, high)
+	case e.State == quantity.Assumed:
+		e.Low, e.High = quantity.Known(bite.LeastEfficiency), quantity.Known(bite.MostEfficiency)
+	default:
+		e.Low, e.High = e.Optional, e.Optional
 	}
-	return bite.Law{Equivalent: b.equivalent().si, Density: b.metal.density.v, Efficiency: efficiency.v}, true
+	if low.Known() != high.Known() {
+		return e, Missing(fields, field.EfficiencyLow, field.EfficiencyHigh)
+	}
+	return e, nil
+}
+
+// ofRuns takes the range of this bench's runs, and their mean where no efficiency
+// was typed.
+func (e Efficiency) ofRuns(fields *field.Set, low, high quantity.Optional) (Efficiency, []field.Error) {
+	if e.State == quantity.Assumed {
+		e.Optional = quantity.Known((low.SI + high.SI) / 2)
+	}
+	if low.SI > high.SI || e.Known() && (e.SI < low.SI || e.SI > high.SI) {
+		e.Optional = quantity.Optional{State: quantity.Bad}
+		return e, contradiction(fields, "the efficiency lies between the least and the most of this bench's runs",
+			field.EfficiencyLow, field.EfficiencyHigh, field.Efficiency)
+	}
+	e.Low, e.High, e.OwnRuns = low, high, true
+	return e, nil
+}
+
+func findLaw(fields *field.Set, metal Metal, salt Salt, barred Barred) (Law, []field.Error) {
+	efficiency, errors := readEfficiency(fields)
+	law := Law{Efficiency: efficiency}
+	if !metal.Given() {
+		return law, errors
+	}
+	law.Each = equivalent(metal.Reading.Metal, salt)
+	if salt.State == quantity.Bad || barred.Any() || !metal.Density.Known() || !efficiency.Known() {
+		return law, errors
+	}
+	law.Known = true
+	law.Law = bite.Law{Equivalent: law.Each.SI, Density: metal.Density.SI, Efficiency: efficiency.SI}
+	low, least, most := law.Each.Low.SI, efficiency.Low.SI, efficiency.High.SI
+	switch {
+	case efficiency.OwnRuns:
+		low = 0 // their runs include what the tin or the copper did
+	case salt.Common():
+		least, most = efficiency.SI, efficiency.SI
+	}
+	law.Slow, law.Fast = law.Likely(low, least, most)
+	return law, errors
 }
 
 // equivalent is the metal's electrochemical equivalent in this bath, kg/C, with
-// the lower one where an element may leave with more charge: tin as Sn(IV), and
-// copper as Cu(II) in common salt.
-func (b *bench) equivalent() answered {
-	m := b.metal.reading.Metal
-	if b.inCommonSalt() {
-		return answered{m.EquivalentChloride(), m.Equivalent(), none}
+// the lower one where an element may leave with more charge. Without a bath it is
+// that of the metal alone.
+func equivalent(m *metal.Metal, salt Salt) quantity.Range {
+	if !salt.Known() {
+		return quantity.Alone(quantity.Known(m.Equivalent()))
 	}
-	low, ok := m.EquivalentLow()
-	if !ok {
-		low = none
-	}
-	return answered{m.Equivalent(), low, none}
+	return salt.Dissolves(m)
 }

@@ -8,224 +8,214 @@ import (
 	"saltbite/calc/quantity"
 )
 
-// mixWorked is what became of the bath.
-type mixWorked struct {
-	solution bath.Solution
-	volume   number
-	ready    bool     // the solution is known
-	over     bool     // more salt than dissolves
-	cold     bool     // crystals drop at the coldest
-	outside  []string // what was read past the end of a table
-	still    bool     // spent liquid stays on work and cathode
+// Mix is a bath as it is mixed.
+type Mix struct {
+	Solution bath.Solution
+	Ready    bool              // the solution is known
+	Volume   quantity.Optional // m3, of finished bath
+	Weighed  bool              // Weights are known
+	Weights  bath.Mix
+	Water    quantity.Optional // m3, at the bath's temperature
+
+	Suggested        quantity.Optional // kg/m3, a strength to start from
+	SuggestedWeights bath.Mix          // of the volume at that strength; nothing where that is not known
+
+	Conductivity  quantity.Optional // S/m
+	SaturatesAt   quantity.Optional // K
+	CrystalsEach  quantity.Optional // kg/m3, that drop at the coldest
+	TooMuch       bool              // more salt than dissolves
+	OutsideTables []string          // what was read past the end of a table
 }
 
-// workMix answers the group mix.
-func (b *bench) workMix() {
-	m := &b.mix
-	m.volume = b.bathVolume()
-	if m.volume.known() {
-		b.put("volume", m.volume.v)
+func workMix(fields *field.Set, salt Salt, barred Barred) (Mix, []field.Error) {
+	var m Mix
+	var errors []field.Error
+	m.Volume, errors = bathVolume(fields)
+	asked := mixing(fields, m.Volume)
+	if salt.State == quantity.Blank && asked {
+		errors = append(errors, Missing(fields, field.Salt)...)
 	}
-	if b.salt.state == field.Blank && b.mixing() {
-		b.need("salt")
+	if fields.Blank(field.Strength) && fields.Blank(field.SaltInHand) && salt.Known() && !barred.Any() {
+		m.Suggested = quantity.Known(salt.Usual)
 	}
-	temperature := b.amount("temperature")
-	if b.salt.salt == nil || !temperature.known() || !b.handsAgree() {
-		return
+	temperature := fields.Amount(field.Temperature)
+	if !salt.Known() || !temperature.Known() {
+		return m, errors
 	}
-	b.mixStrength(temperature.v)
-	if !m.ready {
-		return
+	if disagree := handsDisagree(fields, m.Volume); disagree != nil {
+		return m, append(errors, disagree...)
 	}
-	b.answerSolution()
-	b.answerCold()
-	b.answerWeights()
+	if asked && m.Suggested.Known() && m.Volume.Known() {
+		m.SuggestedWeights = usualWeights(fields, salt, m.Volume.SI)
+	}
+	m, more := m.ofStrength(fields, salt, temperature.SI, asked)
+	if m.Ready {
+		m = m.withSolution(fields).withWeights(fields)
+	}
+	return m, append(errors, more...)
+}
+
+// usualWeights are those of a volume (m3) of the strength that is suggested.
+func usualWeights(fields *field.Set, salt Salt, volume float64) bath.Mix {
+	made, err := usualSolution(fields, salt)
+	if err != nil {
+		return bath.Mix{}
+	}
+	return made.Mix(volume, fields.Amount(field.Assay).SI)
+}
+
+// usualSolution is the bath of the strength that is suggested.
+func usualSolution(fields *field.Set, salt Salt) (bath.Solution, error) {
+	return salt.Solution(quantity.Quantity{Value: salt.Usual, Kind: quantity.Density}, fields.Amount(field.Temperature).SI)
 }
 
 // mixing says whether anything of a new bath was asked; the volume of a blend
 // is not.
-func (b *bench) mixing() bool {
-	if b.fields.Value("strengthA").State != field.Blank {
+func mixing(fields *field.Set, volume quantity.Optional) bool {
+	if !fields.Blank(field.StrengthA) {
 		return false
 	}
-	for _, name := range []string{"strength", "saltInHand", "waterInHand"} {
-		if b.amount(name).state != field.Blank {
-			return true
-		}
-	}
-	return b.mix.volume.state != field.Blank
+	return !fields.Blank(field.Strength) || !fields.Blank(field.SaltInHand) || !fields.Blank(field.WaterInHand) || volume.Typed()
 }
 
 // bathVolume is the finished bath: as typed, or as it stands in the vessel.
-func (b *bench) bathVolume() number {
-	typed, vessel := b.amount("volume"), b.vessel()
+func bathVolume(fields *field.Set) (quantity.Optional, []field.Error) {
+	typed := fields.Amount(field.Volume)
+	held, errors := vessel(fields)
 	switch {
-	case typed.state == field.Blank:
-		return vessel
-	case typed.known() && vessel.known() && !within(typed.v, vessel.v):
-		b.contradict("the vessel holds "+b.say("volume", vessel.v)+" to that height",
-			"volume", "vesselLength", "vesselWidth", "vesselDiameter", "fill")
-		return number{state: field.Bad}
+	case typed.State == quantity.Blank:
+		return held, errors
+	case typed.Known() && held.Known() && !Agree(typed.SI, held.SI):
+		return quantity.Optional{State: quantity.Bad}, contradiction(fields, "the tank holds "+fields.Printer().Say(field.AnswerVolume, held.SI)+" to that height",
+			field.Volume, field.VesselLength, field.VesselWidth, field.VesselDiameter, field.Fill)
 	}
-	return typed
+	return typed, errors
 }
 
-// vessel is what a vessel holds up to where it is filled.
-func (b *bench) vessel() number {
-	length, width, diameter, fill := b.amount("vesselLength"), b.amount("vesselWidth"), b.amount("vesselDiameter"), b.amount("fill")
-	if diameter.state == field.Blank {
-		return number{length.v * width.v * fill.v, worst(length, width, fill)}
+// vessel is what a vessel holds up to where it is filled, m3.
+func vessel(fields *field.Set) (quantity.Optional, []field.Error) {
+	length, width := fields.Amount(field.VesselLength), fields.Amount(field.VesselWidth)
+	diameter, fill := fields.Amount(field.VesselDiameter), fields.Amount(field.Fill)
+	if diameter.State == quantity.Blank {
+		return quantity.If(length.SI*width.SI*fill.SI, length, width, fill), nil
 	}
-	if length.state != field.Blank || width.state != field.Blank {
-		b.contradict("a vessel is either round or has a length and a width", "vesselLength", "vesselWidth", "vesselDiameter")
-		return number{state: field.Bad}
+	if length.Typed() || width.Typed() {
+		return quantity.Optional{State: quantity.Bad}, contradiction(fields, "a tank is either round, with a diameter, or has a length and a width",
+			field.VesselLength, field.VesselWidth, field.VesselDiameter)
 	}
-	return number{math.Pi / 4 * diameter.v * diameter.v * fill.v, worst(diameter, fill)}
+	return quantity.If(math.Pi/4*diameter.SI*diameter.SI*fill.SI, diameter, fill), nil
 }
 
-// suggestStrength answers what to start from for someone who has no strength in
-// mind and no salt in hand that makes it.
-func (b *bench) suggestStrength() {
-	blank := b.fields.Value("strength").State == field.Blank && b.amount("saltInHand").state == field.Blank
-	if blank && b.salt.salt != nil && !b.blocked() {
-		b.put("suggestedStrength", b.salt.salt.Usual)
+// handsDisagree refuses what is in hand beside a volume that it can't both make.
+func handsDisagree(fields *field.Set, volume quantity.Optional) []field.Error {
+	salt, water, strength := !fields.Blank(field.SaltInHand), !fields.Blank(field.WaterInHand), !fields.Blank(field.Strength)
+	if !volume.Typed() || !(salt && water) && !((salt || water) && strength) {
+		return nil
 	}
+	return contradiction(fields, "the salt and the water that you have make their own volume", field.SaltInHand, field.WaterInHand, field.Volume,
+		field.VesselLength, field.VesselWidth, field.VesselDiameter, field.Fill)
 }
 
-// handsAgree refuses what is in hand beside a volume that it can't both make.
-func (b *bench) handsAgree() bool {
-	salt, water, strength := b.amount("saltInHand"), b.amount("waterInHand"), b.amount("strength")
-	volume := b.mix.volume
-	both := salt.state != field.Blank && water.state != field.Blank
-	either := salt.state != field.Blank || water.state != field.Blank
-	if volume.state == field.Blank || !both && !(either && strength.state != field.Blank) {
-		return true
-	}
-	b.contradict("what is in hand makes its own volume", "saltInHand", "waterInHand", "volume",
-		"vesselLength", "vesselWidth", "vesselDiameter", "fill")
-	return false
-}
-
-// mixStrength makes the solution: of the strength typed, of all that is in hand,
+// ofStrength makes the solution: of the strength typed, of all that is in hand,
 // or of the salt in hand in the volume.
-func (b *bench) mixStrength(kelvin float64) {
-	m := &b.mix
-	salt, water, assay := b.amount("saltInHand"), b.amount("waterInHand"), b.amount("assay")
-	strength := b.fields.Value("strength")
+func (m Mix) ofStrength(fields *field.Set, salt Salt, kelvin float64, asked bool) (Mix, []field.Error) {
+	inHand, water, assay := fields.Amount(field.SaltInHand), waterInHand(fields, kelvin), fields.Amount(field.Assay)
+	strength := fields.Value(field.Strength)
 	switch {
-	case strength.State == field.Given:
-		if m.solution, m.ready = b.solution("strength", strength.Q, kelvin); m.ready && m.volume.state == field.Blank {
-			b.volumeFromHand(salt, water, assay)
+	case strength.State == quantity.Given:
+		made, errors := solutionOf(fields, salt, field.Strength, strength.Q, kelvin)
+		if errors != nil {
+			return m, errors
 		}
-	case strength.State == field.Bad:
-	case salt.known() && water.known() && assay.known():
-		var volume float64
-		var err error
-		if m.solution, volume, err = b.salt.salt.FromHand(salt.v, water.v, assay.v, kelvin); err != nil {
-			b.refuseStrength("saltInHand", err)
-			return
+		m.Solution, m.Ready = made, true
+		if !m.Volume.Typed() {
+			m.Volume = volumeFromHand(made, inHand, water, assay)
 		}
-		m.volume, m.ready = known(volume), true
-	case salt.known() && m.volume.known() && assay.known():
-		made := quantity.Quantity{Value: salt.v * assay.v / m.volume.v, Kind: quantity.Density}
-		m.solution, m.ready = b.solution("saltInHand", made, kelvin)
-	case b.mixing() && worst(salt, water) != field.Bad:
-		b.need("strength")
+	case strength.State == quantity.Bad:
+	case inHand.Known() && water.Known() && assay.Known():
+		made, volume, err := salt.FromHand(inHand.SI, water.SI, assay.SI, kelvin)
+		if err != nil {
+			return m, refusal(fields, field.SaltInHand, err)
+		}
+		m.Solution, m.Volume, m.Ready = made, quantity.Known(volume), true
+	case inHand.Known() && m.Volume.Known() && assay.Known():
+		strength := quantity.Quantity{Value: inHand.SI * assay.SI / m.Volume.SI, Kind: quantity.Density}
+		made, errors := solutionOf(fields, salt, field.SaltInHand, strength, kelvin)
+		m.Solution, m.Ready = made, errors == nil
+		return m, errors
+	case asked && quantity.Worst(inHand, water) != quantity.Bad:
+		return m, Missing(fields, field.Strength)
 	}
+	return m, nil
 }
 
-// solution makes the solution of a strength, or says at a field why there is none.
-func (b *bench) solution(name string, strength quantity.Quantity, kelvin float64) (bath.Solution, bool) {
-	made, err := b.salt.salt.Solution(strength, kelvin)
+// waterInHand is the water there is, kg: weighed, or by its volume at the bath's
+// temperature.
+func waterInHand(fields *field.Set, kelvin float64) quantity.Optional {
+	water := fields.Amount(field.WaterInHand)
+	if fields.Value(field.WaterInHand).Q.Kind == quantity.Volume {
+		return quantity.If(bath.WaterMass(water.SI, kelvin), water)
+	}
+	return water
+}
+
+// solutionOf makes the solution of a strength, or says at a field why there is none.
+func solutionOf(fields *field.Set, salt Salt, name field.Name, strength quantity.Quantity, kelvin float64) (bath.Solution, []field.Error) {
+	made, err := salt.Solution(strength, kelvin)
 	if err != nil {
-		b.refuseStrength(name, err)
+		return made, refusal(fields, name, err)
 	}
-	return made, err == nil
+	return made, nil
 }
 
-func (b *bench) refuseStrength(name string, err error) {
-	f, _ := field.ByName(name)
-	b.fields.Fail(field.Error{Field: name, Code: string(quantity.OutOfSize),
-		Text: field.Quote(b.fields.Value(name).Text) + " " + err.Error() + ". " + f.Wanted()})
-}
-
-// volumeFromHand is what the scarcer of salt and water in hand makes.
-func (b *bench) volumeFromHand(salt, water, assay number) {
-	m := &b.mix
-	least := number{math.Inf(1), field.Blank}
-	if salt.known() && assay.known() {
-		least = known(m.solution.VolumeOfSalt(salt.v, assay.v))
+// volumeFromHand is what the scarcer of salt and water in hand makes, m3.
+func volumeFromHand(made bath.Solution, salt, water, assay quantity.Optional) (least quantity.Optional) {
+	if state := quantity.Worst(salt, water, assay); state == quantity.Bad {
+		return least
 	}
-	if water.known() {
-		least = known(math.Min(least.v, m.solution.VolumeOfWater(water.v)))
+	if salt.Known() {
+		least = quantity.Known(made.VolumeOfSalt(salt.SI, assay.SI))
 	}
-	if worst(salt, water, assay) != field.Bad {
-		m.volume = least
-	}
-}
-
-// answerSolution answers what the liquid is, whatever its volume.
-func (b *bench) answerSolution() {
-	m := &b.mix
-	liquid := m.solution.Liquid()
-	b.put("saltFraction", liquid.In(quantity.Share))
-	b.put("anhydrousFraction", liquid.Anhydrous)
-	b.put("molarity", liquid.In(quantity.Molarity))
-	b.put("perLitre", liquid.In(quantity.Density))
-	b.put("perLitreWater", liquid.In(quantity.PerWater))
-	b.put("solutionDensity", liquid.Density())
-	b.put("saturation", m.solution.In(quantity.Saturation))
-	if siemens, ok := liquid.Conductivity(); ok {
-		b.put("conductivity", siemens)
-	}
-	m.over = m.solution.In(quantity.Saturation) > 1
-	m.outside = b.outsideTables()
-}
-
-// outsideTables says what of the bath was read past the end of a table: of a
-// saturated one too, where the strength is a share of it.
-func (b *bench) outsideTables() []string {
-	clauses := b.mix.solution.Outside()
-	if strength := b.fields.Value("strength"); strength.State == field.Given && strength.Q.Kind == quantity.Saturation {
-		if clause, ok := b.mix.solution.SaturationOutside(); ok {
-			clauses = append(clauses, clause)
+	if water.Known() {
+		of := quantity.Known(made.VolumeOfWater(water.SI))
+		if !least.Known() || of.SI < least.SI {
+			least = of
 		}
 	}
-	return clauses
+	return least
 }
 
-// answerCold answers what the cold does.
-func (b *bench) answerCold() {
-	m := &b.mix
-	if kelvin, ok := m.solution.SaturatesAt(); ok {
-		b.put("saturatesAt", kelvin)
+// withSolution adds what the liquid is, whatever its volume.
+func (m Mix) withSolution(fields *field.Set) Mix {
+	m.TooMuch = m.Solution.In(quantity.Saturation) > 1
+	m.OutsideTables = m.Solution.Outside()
+	if strength := fields.Value(field.Strength); strength.State == quantity.Given && strength.Q.Kind == quantity.Saturation {
+		if clause, ok := m.Solution.SaturationOutside(); ok {
+			m.OutsideTables = append(m.OutsideTables, clause)
+		}
 	}
-	coldest := b.amount("coldest")
-	if !coldest.known() {
-		return
+	m.Conductivity = m.Solution.Liquid().Conductivity()
+	m.SaturatesAt = m.Solution.SaturatesAt()
+	if coldest := fields.Amount(field.Coldest); coldest.Known() {
+		m.CrystalsEach = m.Solution.Crystals(coldest.SI)
 	}
-	each, ok := m.solution.Crystals(coldest.v)
-	m.cold = ok && each > 0
-	if ok && m.volume.known() {
-		b.put("crystals", each*m.volume.v)
-	}
+	return m
 }
 
-// answerWeights answers what to weigh for the volume.
-func (b *bench) answerWeights() {
-	m := &b.mix
-	assay := b.amount("assay")
-	if !m.volume.known() || !assay.known() {
-		return
+// withWeights adds what to weigh for the volume.
+func (m Mix) withWeights(fields *field.Set) Mix {
+	assay := fields.Amount(field.Assay)
+	if m.Volume.Known() && assay.Known() {
+		m.Weights, m.Weighed = m.Solution.Mix(m.Volume.SI, assay.SI), true
+		m.Water = quantity.Known(bath.WaterVolume(m.Weights.WaterMass, m.Solution.Temperature))
 	}
-	weighed := m.solution.Mix(m.volume.v, assay.v)
-	b.put("volume", m.volume.v)
-	b.put("saltMass", weighed.SaltMass)
-	b.put("waterMass", weighed.WaterMass)
-	b.put("solutionMass", weighed.SolutionMass)
-	b.put("undissolved", weighed.Undissolved)
-	b.put("waterToDissolve", weighed.WaterToDissolve)
-	if b.salt.salt.Metal != "" {
-		b.put("metalInBath", weighed.MetalMass)
+	return m
+}
+
+// MetalMass is the metal in the bath, kg.
+func (m Mix) MetalMass(salt Salt) quantity.Optional {
+	if !m.Weighed || salt.Salt.Metal == "" {
+		return quantity.Optional{}
 	}
+	return quantity.Known(m.Weights.MetalMass)
 }

@@ -3,59 +3,70 @@ package job
 import (
 	"saltbite/calc/bath"
 	"saltbite/calc/field"
+	"saltbite/calc/quantity"
 )
 
-// saltUsed is the salt of the bath: the one typed, else the metal's own.
-type saltUsed struct {
-	state field.State
-	salt  *bath.Salt
+// Salt is the salt of the bath: the one typed, else the metal's own. It is nil
+// while it is not known.
+type Salt struct {
+	*bath.Salt
+	State quantity.State
 }
 
-// understandSalt reads the salt's name. Left blank it is the metal's own:
-// silver nitrate for what holds more silver than copper, else copper sulfate.
-func (b *bench) understandSalt() {
-	v := b.fields.Value("salt")
-	b.salt.state = v.State
+// readSalt reads the salt's name. Left blank it is the metal's own: silver
+// nitrate for what holds more silver than copper, else copper sulfate.
+func readSalt(fields *field.Set, metal Metal) (Salt, []field.Error) {
+	v := fields.Value(field.Salt)
 	switch {
-	case v.State == field.Given:
+	case v.State == quantity.Given:
 		salt, err := bath.FindSalt(v.Text)
 		if err != nil {
-			b.salt.state = field.Bad
-			f, _ := field.ByName("salt")
-			b.fields.Fail(field.Error{Field: "salt", Code: field.Unknown,
-				Text: field.Quote(v.Text) + " " + err.Error() + ". " + f.Wanted()})
-			return
+			return Salt{State: quantity.Bad}, []field.Error{{Field: field.Salt.String(), Code: field.Unknown,
+				Text: quantity.Quote(v.Text) + " " + err.Error() + ". " + field.Salt.Row().Wanted()}}
 		}
-		b.salt.salt = salt
-	case b.metal.state == field.Given:
-		b.salt.state = field.Assumed
-		b.salt.salt = bath.CopperSulfate
-		if b.share("Ag") > b.share("Cu") {
-			b.salt.salt = bath.SilverNitrate
-		}
+		return Salt{salt, quantity.Given}, nil
+	case !metal.Given():
+		return Salt{State: v.State}, nil
+	case metal.Share("Ag") > metal.Share("Cu"):
+		return Salt{bath.SilverNitrate, quantity.Assumed}, nil
 	}
+	return Salt{bath.CopperSulfate, quantity.Assumed}, nil
 }
 
-func (b *bench) inCommonSalt() bool { return b.salt.salt == bath.CommonSalt }
+// Known says whether the salt is known.
+func (s Salt) Known() bool { return s.Salt != nil }
 
-// wrongBath says whether this metal must not be etched in this salt: of silver
-// and copper, the one with the larger share is not the salt's metal, or any
-// silver is put in common salt.
-func (b *bench) wrongBath() bool {
-	if b.metal.state != field.Given || b.salt.salt == nil {
-		return false
+// Common says whether the bath is one of common salt, or of another chloride.
+func (s Salt) Common() bool { return s.Known() && s.Salt.Metal == "" }
+
+// Holds says whether the bath holds ions of that metal.
+func (s Salt) Holds(symbol string) bool { return s.Known() && s.Salt.Metal == symbol }
+
+// Barred says what stands against etching this metal in this bath.
+type Barred struct {
+	Beryllium bool // whatever the bath
+	WrongBath bool // the metal must not be etched in this salt
+}
+
+// findBarred takes a bath for the wrong one where, of silver and copper, the one
+// with the larger share is not the salt's metal, or where any silver is put in
+// common salt.
+func findBarred(metal Metal, salt Salt) Barred {
+	barred := Barred{Beryllium: metal.Share("Be") > 0}
+	if !metal.Given() || !salt.Known() {
+		return barred
 	}
-	silver, copper := b.share("Ag"), b.share("Cu")
-	switch b.salt.salt.Metal {
+	silver, copper := metal.Share("Ag"), metal.Share("Cu")
+	switch salt.Salt.Metal {
 	case "Cu":
-		return silver > copper
+		barred.WrongBath = silver > copper
 	case "Ag":
-		return copper >= silver
+		barred.WrongBath = copper >= silver
+	default:
+		barred.WrongBath = silver > 0
 	}
-	return silver > 0
+	return barred
 }
 
-func (b *bench) hasBeryllium() bool { return b.share("Be") > 0 }
-
-// blocked says whether a caution of the level stop stands against any bite.
-func (b *bench) blocked() bool { return b.hasBeryllium() || b.wrongBath() }
+// Any says whether anything stands against it.
+func (b Barred) Any() bool { return b.Beryllium || b.WrongBath }

@@ -16,12 +16,13 @@ import "math"
 //	a number for each element, before or after it     Cu 85 Zn 15   70Cu30Zn
 //	elements, then as many numbers, or the reverse    Cu:Sn 88:12   70/30 copper zinc
 //	one element without a number takes the rest       CuZn37   AgCu7.5   copper 70 zinc
+//	copper and nickel of a nickel silver: rest zinc   12 % nickel 65 copper
 //	silver alone: the rest is copper                  Ag 925   92.5 silver
 //	numbers and a family                              70/30 brass   65/18/17 nickel silver
 //	an element's number and a family                  30% zinc brass   15% nickel silver
 //
-// Shares may be per cent, thousandths, or parts of 1; within a per cent of the
-// whole they are taken to be the whole.
+// Shares may be per cent, thousandths, or parts of 1. A sum within one per cent of
+// the whole counts as the whole.
 
 // partsOf lists the elements that n numbers of a family are of, in the trade's
 // order ("85-5-5-5" is copper, tin, lead, zinc).
@@ -43,17 +44,17 @@ func partsOf(family string, n int) []string {
 	return nil
 }
 
-// composition is what a text was read as.
+// composition is a typed composition as it was read.
 type composition struct {
-	parts []Part  // shares of 1; empty when they make no whole
-	sum   float64 // in per cent, when they make no whole
-	like  *Metal  // a catalogue metal that a family and one share point to
+	parts []Part  // shares of 1; empty if the shares don't add up
+	sum   float64 // of the shares in per cent, if they don't add up
+	like  *Metal  // the metal of the catalogue that was described by some of its shares
 }
 
-// readComposition reads a folded text; ok says that it is a composition, if only
-// one that doesn't add up. Al and Au are elements, and small words of Romance
-// languages: beside a family they are tried as the latter first ("latón al 30 %
-// de zinc"), else as the former ("Cu 95 Al 5").
+// readComposition reads a folded text; ok says that it is a composition, whether
+// it adds up or not. Al and Au are elements, and articles in Romance languages:
+// beside a family they are tried as articles first ("latón al 30 % de zinc"), else
+// as elements ("Cu 95 Al 5").
 func readComposition(folded string) (c composition, ok bool) {
 	folded = replaceAll(folded, compounds[:])
 	asWords, words := lex(folded, true)
@@ -74,11 +75,11 @@ func readComposition(folded string) (c composition, ok bool) {
 	return c, false
 }
 
-// compounds are families of two words, one of them an element that they hold
-// none of, or a shape.
+// compounds are families of two words, one of which is an element that they don't
+// hold, or a shape; and one word for each.
 var compounds = [...][2]string{{"nickel silver", "neusilber"}, {"nickel-silver", "neusilber"}, {"german silver", "neusilber"}, {"gun metal", "gunmetal"}}
 
-// read tells what the numbers are of by how many there are.
+// read gives the numbers to elements, by how many there are of each.
 func (l lexed) read() (composition, bool) {
 	symbols, numbers := l.kinds()
 	switch n, e := len(numbers), len(symbols); {
@@ -99,7 +100,11 @@ func (l lexed) read() (composition, bool) {
 	case n == 2 && e == 1 && symbols[0] == "Ag":
 		return ratio([]string{"Ag", "Cu"}, numbers)
 	case n == e && (l.alternate() || l.apart()):
-		return ratio(symbols, numbers)
+		c, ok := ratio(symbols, numbers)
+		if m := nickelSilverOf(symbols, numbers); ok && c.parts == nil && m != nil {
+			return composition{like: m}, true
+		}
+		return c, ok
 	case n == e-1:
 		return l.withRest()
 	}
@@ -130,7 +135,7 @@ func ratio(symbols []string, numbers []float64) (composition, bool) {
 	return weigh(parts)
 }
 
-// alternate says that numbers and elements take turns.
+// alternate says that numbers and elements alternate.
 func (l lexed) alternate() bool { return l.changes() == len(l.items)-1 }
 
 // apart says that all numbers stand on one side of all elements.
@@ -146,8 +151,9 @@ func (l lexed) changes() (n int) {
 	return n
 }
 
-// single reads one number and one element: an element and the family it makes;
-// silver of a fineness, the rest copper; a family's copper; all but pure copper.
+// single reads one number and one element: the share of an element beside its
+// family; the fineness of silver, the rest copper; a family's copper; the purity
+// of copper.
 func (l lexed) single(p Part) (composition, bool) {
 	switch {
 	case l.family != "" && p.Symbol != "Cu" && p.Symbol != "Ag":
@@ -168,7 +174,7 @@ func (l lexed) single(p Part) (composition, bool) {
 	return composition{}, false
 }
 
-// wholeOf is what a fineness is a part of: 1, 100 or 1000.
+// wholeOf is the whole that a fineness is given in: 1, 100 or 1000.
 func wholeOf(share float64) float64 {
 	switch {
 	case share <= 1:
@@ -179,9 +185,10 @@ func wholeOf(share float64) float64 {
 	return 1000
 }
 
-// inFamily is the alloy of a family with so much of an element: of copper and
-// that element alone if the catalogue has it, else the catalogue's first with as
-// much of it; else a mixture of the two, but no nickel silver, which is of three.
+// inFamily is the alloy of a family with a given share of an element: the one of
+// copper and that element alone if the catalogue has it; else the first in the
+// catalogue with that share; else a mixture of copper and the element. A nickel
+// silver has three elements, so no mixture is made of two.
 func inFamily(family string, p Part) (composition, bool) {
 	if p.Share <= 0 || p.Share >= 50 {
 		return composition{}, false
@@ -190,7 +197,8 @@ func inFamily(family string, p Part) (composition, bool) {
 	if family != "nickel silver" && nearest(binary.parts) != nil {
 		return binary, true
 	}
-	for m := range All() {
+	for i := range catalogue {
+		m := &catalogue[i]
 		same := m.Family.String() == family && math.Abs(m.Share(p.Symbol)-p.Share/100) < near
 		if same && (family == "nickel silver" || mainAddition(m) == p.Symbol) {
 			return composition{like: m}, true
@@ -202,7 +210,7 @@ func inFamily(family string, p Part) (composition, bool) {
 	return binary, true
 }
 
-// mainAddition is the element that a copper alloy holds most of beside copper.
+// mainAddition is the main element of a copper alloy beside copper.
 func mainAddition(m *Metal) string {
 	var most Part
 	for _, p := range m.Composition {
@@ -213,14 +221,63 @@ func mainAddition(m *Metal) string {
 	return most.Symbol
 }
 
-// withRest gives each number to its element, the one after it when a number
-// comes first, else the one before it, and what is over to the one element
-// without a number.
+// nickelSilverOf is the nickel silver of the catalogue with given shares of copper
+// and nickel, whose zinc was not typed ("12 % nickel 65 copper"): its nickel is
+// near, and its copper within two per cent, since American and European grades
+// differ by as much (common practice, no source). nil if there is none.
+func nickelSilverOf(symbols []string, numbers []float64) *Metal {
+	if len(symbols) != 2 {
+		return nil
+	}
+	copper, nickel := numbers[0]/100, numbers[1]/100
+	if symbols[0] == "Ni" {
+		symbols, copper, nickel = []string{symbols[1], "Ni"}, nickel, copper
+	}
+	if symbols[0] != "Cu" || symbols[1] != "Ni" {
+		return nil
+	}
+	var best *Metal
+	least := copperWithin
+	for i := range catalogue {
+		m := &catalogue[i]
+		off := math.Abs(m.Share("Cu") - copper)
+		if m.Family == NickelSilver && m.Share("Zn") > 0 && math.Abs(m.Share("Ni")-nickel) < near && off < least {
+			best, least = m, off
+		}
+	}
+	return best
+}
+
+const copperWithin = 0.02 + 1e-9
+
+// withRest gives each number to the element after it if a number comes first, else
+// to the element before it, and the rest to the one element without a number. If
+// that is neither a copper nor a silver alloy, it tries the other way round:
+// "copper with 5 % tin".
 func (l lexed) withRest() (composition, bool) {
 	step := -1
 	if l.items[0].symbol == "" {
 		step = 1
 	}
+	c, ok := l.restBeside(step)
+	if !ok || c.isOurs() {
+		return c, ok
+	}
+	if other, ok := l.restBeside(-step); ok && other.isOurs() {
+		return other, true
+	}
+	return c, true
+}
+
+// isOurs says that at least half of a composition is copper and silver.
+func (c composition) isOurs() bool {
+	m := Metal{Composition: c.parts}
+	return m.Share("Cu")+m.Share("Ag") >= 0.5
+}
+
+// restBeside gives each number to the element step places after it, and the rest
+// to the one element without a number.
+func (l lexed) restBeside(step int) (composition, bool) {
 	shares := map[string]float64{}
 	for at, i := range l.items {
 		if i.symbol != "" {
@@ -251,10 +308,11 @@ func (l lexed) withRest() (composition, bool) {
 	return weigh(parts)
 }
 
-// tolerance is how far a sum may be from the whole, as a share of it.
+// tolerance is how much a sum of shares may differ from the whole, as a share of it.
 const tolerance = 0.01
 
-// weigh makes numbers shares of 1, if they sum to 1, 100 or 1000 nearly enough.
+// weigh turns numbers that add up to 1, 100 or 1000, within tolerance, into shares
+// of 1; of others it keeps the sum.
 func weigh(parts []Part) (composition, bool) {
 	if len(parts) == 0 {
 		return composition{}, false

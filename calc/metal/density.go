@@ -2,26 +2,26 @@ package metal
 
 import (
 	"math"
-	"sync"
 )
 
-// DensitySpread is how far a density by mixing may be off, either way: every row
-// of the catalogue is within it but beryllium copper, bronzes with a tenth of
-// aluminium and more, which are 4 % off, and fired clay.
-const DensitySpread = 0.03
+// densitySpread is how far a density that is calculated by mixing may be off, as a
+// share of it, up or down. The catalogue's own densities are within it, except
+// those of beryllium copper and of bronzes with 10 % aluminium or more, which are
+// 4 % off, and of fired clay, which is porous.
+const densitySpread = 0.03
 
 // mixedDensity is the density of a typed composition, in kg/m3: by ideal mixing,
 // times the mean ratio of catalogue to ideal density over its family, since
 // brass and aluminium bronze are denser than the rule of mixtures says. It is
-// good to DensitySpread for compositions like the family's; not for porous
+// within densitySpread for compositions like the family's, and not true of porous
 // metal.
-func mixedDensity(c []Part, f Family) float64 { return idealDensity(c) * ratios()[f] }
+func mixedDensity(c []Part, f Family) float64 { return idealDensity(c) * ratios[f] }
 
 // idealDensity is the density, in kg/m3, of elements that keep their volumes:
 //
 //	1 / rho = sum(w / rho_i)
 //
-// over those that have a density of their own.
+// summed over the elements that have a density in Elements.
 func idealDensity(c []Part) float64 {
 	var volume, mass float64
 	for _, p := range c {
@@ -34,9 +34,10 @@ func idealDensity(c []Part) float64 {
 }
 
 // ratios are each family's mean of catalogue density over ideal density.
-var ratios = sync.OnceValue(func() (mean [Clay]float64) {
+var ratios = func() (mean [Clay]float64) {
 	var n [Clay]float64
-	for m := range All() {
+	for i := range catalogue {
+		m := &catalogue[i]
 		if m.Family != Clay {
 			mean[m.Family] += m.Density / idealDensity(m.Composition)
 			n[m.Family]++
@@ -46,11 +47,11 @@ var ratios = sync.OnceValue(func() (mean [Clay]float64) {
 		mean[f] /= n[f]
 	}
 	return mean
-})
+}()
 
-// familyOf sorts a typed composition: by its silver from a fifth up (shibuichi
-// is sold with silver), else by what there is most of beside copper; nickel
-// from 5 % up makes a nickel silver, as the catalogue has it.
+// familyOf is the family of a typed composition: silver from 20 % silver on, since
+// shibuichi is sold with silver; else by the main element beside copper. From 5 %
+// nickel on it is a nickel silver.
 func familyOf(c []Part) Family {
 	m := Metal{Composition: c}
 	bronze := 0.0

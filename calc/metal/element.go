@@ -1,18 +1,16 @@
 package metal
 
-import "sync"
-
 // The constants behind every equivalent are exact in the SI of 2019.
 const (
 	Avogadro         = 6.02214076e23               // 1/mol; SI brochure, 9th ed. 2019
-	ElementaryCharge = 1.602176634e-19             // C; SI brochure, 9th ed. 2019
-	Faraday          = Avogadro * ElementaryCharge // C/mol
+	elementaryCharge = 1.602176634e-19             // C; SI brochure, 9th ed. 2019
+	Faraday          = Avogadro * elementaryCharge // C/mol
 )
 
-// Element is an element that occurs in a metal etched here.
+// Element is an element that occurs in a metal of the catalogue.
 type Element struct {
 	Symbol string
-	Name   Names // the first of a language is its usual name there
+	Name   Names // in each language the usual name first
 
 	// MolarMass is in kg/mol: the abridged standard atomic weights of
 	// IUPAC/CIAAW 2021 (Pure Appl. Chem. 2022, doi 10.1515/pac-2019-0603),
@@ -21,9 +19,9 @@ type Element struct {
 
 	// Density is in kg/m3 at room temperature: CRC Handbook, Physical Constants
 	// of Inorganic Compounds, except Zn 7140 and Ag 10490 of the GNU units
-	// database 2.22 (CRC 7134 and 10500), which the alloys' own densities bear
-	// out better; Be, C, Co, Ge, As and Au are CRC's from memory. Zero: none is
-	// of use in a mixture, as oxygen's.
+	// database 2.22 (CRC 7134 and 10500), which agree better with the alloys' own
+	// densities; Be, C, Co, Ge, As and Au are CRC's from memory. Zero for oxygen,
+	// whose density as a gas says nothing about a mixture.
 	Density float64
 
 	// Charge is how many elementary charges an atom takes with it when it leaves
@@ -60,10 +58,7 @@ var Elements = [...]Element{
 	{"O", Names{English: {"oxygen"}, German: {"Sauerstoff"}, French: {"oxygène"}, Spanish: {"oxígeno"}, Italian: {"ossigeno"}}, 0.015999, 0, 0},
 }
 
-// element is the row of a symbol; nil if it is none of Elements.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
+// element is the row of a symbol in Elements; nil if there is none.
 func element(symbol string) *Element {
 	for i := range Elements {
 		if Elements[i].Symbol == symbol {
@@ -75,11 +70,11 @@ func element(symbol string) *Element {
 
 // elementNamed is the symbol of an element by its name in any language, folded.
 func elementNamed(w string) (symbol string, ok bool) {
-	symbol, ok = elementNames()[w]
+	symbol, ok = elementNames[w]
 	return symbol, ok
 }
 
-var elementNames = sync.OnceValue(func() map[string]string {
+var elementNames = func() map[string]string {
 	names := map[string]string{}
 	for _, e := range Elements {
 		for _, list := range e.Name {
@@ -89,4 +84,4 @@ var elementNames = sync.OnceValue(func() map[string]string {
 		}
 	}
 	return names
-})
+}()

@@ -1,14 +1,16 @@
 package metal
 
+import "saltbite/calc/quantity"
+
 // Equivalent is how much of the metal a coulomb dissolves at 100 % current
 // efficiency, in kg/C.
 //
 //	E = 1 / (F sum(w z / M))
 //
 // with w an element's share of the mass, z the charge of its ion, M its molar
-// mass; an element with z = 0 comes away as dust with the rest. Faraday's law
-// for an alloy whose elements leave in the proportion they stand in: the same
-// rule as for electrochemical machining of alloys. It stops being true where
+// mass in kg/mol; an element with z = 0 comes away as dust with the rest. This is
+// Faraday's law for an alloy whose elements leave in the proportion in which it
+// holds them, as in electrochemical machining. It stops being true where
 // one phase or element dissolves before another (two-phase brasses, at the
 // start of any alloy), where the metal passivates, and in a chloride bath.
 func (m *Metal) Equivalent() float64 { return m.equivalent("", 0) }
@@ -16,11 +18,11 @@ func (m *Metal) Equivalent() float64 { return m.equivalent("", 0) }
 // EquivalentLow is Equivalent with the tin leaving as Sn(IV), which is what
 // ends up as sludge: more charge for the same metal. ok is false for a metal
 // without tin.
-func (m *Metal) EquivalentLow() (low float64, ok bool) {
+func (m *Metal) EquivalentLow() quantity.Optional {
 	if m.Share("Sn") == 0 {
-		return 0, false
+		return quantity.Optional{}
 	}
-	return m.equivalent("Sn", 4), true
+	return quantity.Known(m.equivalent("Sn", 4))
 }
 
 // EquivalentChloride is Equivalent in a bath of common salt, where copper
@@ -29,7 +31,7 @@ func (m *Metal) EquivalentLow() (low float64, ok bool) {
 // copper, some leaves as Cu(II), which Equivalent counts: that is the low end.
 func (m *Metal) EquivalentChloride() float64 { return m.equivalent("Cu", 1) }
 
-// equivalent takes one element's ion as another than its usual one.
+// equivalent is Equivalent with another charge for the ion of one element.
 func (m *Metal) equivalent(other string, charge int) float64 {
 	var moles float64 // of charge in a kilogram
 	for _, p := range m.Composition {
@@ -43,12 +45,12 @@ func (m *Metal) equivalent(other string, charge int) float64 {
 	return 1 / (Faraday * moles)
 }
 
-// ion is what a share of a metal's mass leaves as.
+// ion is the form in which a share of a metal's mass dissolves.
 type ion struct {
 	share  float64
 	charge int
 	mass   float64 // kg/mol
 }
 
-// moles is how much charge it takes, in moles a kilogram of metal.
+// moles is the charge that it takes, in moles of electrons for a kilogram of metal.
 func (i ion) moles() float64 { return i.share * float64(i.charge) / i.mass }

@@ -17,7 +17,7 @@ func ExampleUnderstand() {
 	fmt.Println(err)
 	// Output:
 	// Yellow brass 65/35 | sounds like yellow brass | <nil>
-	// “Zink” is zinc, which this bench doesn't etch
+	// “Zink” is zinc. This calculator doesn't cover it: it needs other baths
 	// the shares in “Cu 85 Zn 10” add up to 95 %, not 100 %
 }
 
@@ -30,8 +30,8 @@ func ExampleFind() {
 }
 
 func ExampleMetal_Equivalent() {
-	m, _ := metal.ByID("silver-925")
-	fmt.Printf("%.3f g in an ampere-hour\n", m.Equivalent()*1000*3600)
+	sterling, _ := metal.Understand("sterling")
+	fmt.Printf("%.3f g in an ampere-hour\n", sterling.Metal.Equivalent()*1000*3600)
 	// Output:
 	// 3.412 g in an ampere-hour
 }

@@ -9,19 +9,20 @@ import (
 // mostHits is how many metals Find offers.
 const mostHits = 8
 
-// Hit is a metal found, and why.
+// Hit is a metal that a text may name, and why.
 type Hit struct {
 	Metal  *Metal
-	Why    string // "name", "German name", "grade", "composition", "sounds like …", "begins like …"
-	Remark string // of the metal
+	Why    string // "name", "German name", "grade", "composition", "sounds like …", "short for …", "begins like …"
+	Remark string // the metal's own: what to know before choosing it
 }
 
 func hit(c call) Hit { return Hit{c.metal, c.why, c.metal.Remark} }
 
-// Find lists the metals that a text may name, the likeliest first; none when
-// nothing is near. While a name is being typed it completes it, but only where
-// the beginning can mean nothing else. A composition that is none of the
-// catalogue's is one hit, whose id is its symbol.
+// Find lists at most eight metals that a text may name, the likeliest first, each
+// once; the list is empty when nothing is near. The first is what Understand
+// takes the text for. The beginning of a name is completed where it can mean
+// nothing else. A composition that is not in the catalogue is a single hit, whose
+// id is its symbol ("Cu79Zn21").
 func Find(query string) []Hit {
 	x := theIndex()
 	calls, mixture, err := x.look(query)
@@ -32,7 +33,9 @@ func Find(query string) []Hit {
 	case err != nil:
 		list = x.begun(query)
 	default:
-		list = slices.Concat([]Hit{hit(calls[0])}, rivals(calls), relatives(calls[0]))
+		list = append(list, hit(calls[0]))
+		list = append(list, rivals(calls)...)
+		list = append(list, relatives(calls[0])...)
 	}
 	return distinct(list)
 }
@@ -49,19 +52,20 @@ func distinct(list []Hit) []Hit {
 	return kept
 }
 
-// Completion starts at so many letters of one word, or of several.
+// How many letters of one word, or of several, must be typed before they are
+// completed.
 const (
 	completeFrom      = 6
 	completeWordsFrom = 7
 )
 
-// own are words that belong to a metal and are the beginning of no other word:
-// these are completed letter by letter.
+// own are the words of names that share their beginning with no other word: these
+// are completed letter by letter.
 var own = set("sterling gunmetal cupronickel shibuichi shakudo pinchbeck neusilber feinsilber sterlingsilber princisbecco")
 
-// begun completes a name: one of own from completeFrom letters on; or a name of
-// two words and more from the first letter of a further word on, unless the words
-// before it are a name already. "nickel s" is nickel silver, "nickel" is nickel.
+// begun completes a name: one of own as soon as completeFrom letters are typed;
+// or a name of several words as soon as the second word is begun, unless the words
+// before it are already a name. "nickel s" is nickel silver, "nickel" is nickel.
 func (x *index) begun(query string) []Hit {
 	if len(query) > longestQuery*utf8.UTFMax {
 		return nil
@@ -81,7 +85,7 @@ func (x *index) begun(query string) []Hit {
 		if continues(w.folded, typed, len(list)) {
 			longer = append(longer, w)
 		}
-		// The shortest name is the commonest, of equals the catalogue's first.
+		// The shortest name is the most usual; of equals, the first in the catalogue.
 		for i := len(longer) - 1; i > 0 && len(longer[i].folded) < len(longer[i-1].folded); i-- {
 			longer[i], longer[i-1] = longer[i-1], longer[i]
 		}
@@ -93,7 +97,8 @@ func (x *index) begun(query string) []Hit {
 	return hits
 }
 
-// continues says that a name goes on where what was typed stops, within a word.
+// continues says that a name starts with what was typed and goes on within the
+// same word.
 func continues(whole, typed string, n int) bool {
 	rest, ok := strings.CutPrefix(whole, typed)
 	if !ok || rest == "" || rest[0] == ' ' {

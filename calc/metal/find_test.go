@@ -28,8 +28,16 @@ func ids(hits []metal.Hit) (list []string) {
 	return list
 }
 
-// share of right answers that the finder is held to: it stands at all but one.
-const wantedShare = 0.995
+// Shares of right answers that the finder is held to, on names that it was made
+// with and on names written down before they were tried.
+const (
+	wantedShare = 1
+	unseenShare = 0.95
+)
+
+// missed are the unseen names that still find nothing: an everyday word stands in
+// the name, two words or letters are wrong, or the grade is not in the catalogue.
+var missed = []string{"navel brass", "claok brass", "wir brass", "fine silver sheeet", "slid silver", "gear bonze", "cats tin bronze", "zinkfreie Bronze", "Cu-HCP"}
 
 // The table of names: sound readings, and texts that may find nothing.
 func TestListedNames(t *testing.T) {
@@ -57,8 +65,8 @@ func TestListedNames(t *testing.T) {
 			others.count(t, right, r["query"], got)
 		}
 	}
-	all.held(t, "listed names", 260)
-	others.held(t, "listed names that the catalogue has not word for word", 50)
+	all.held(t, "listed names", 260, wantedShare)
+	others.held(t, "listed names that are not in the catalogue word for word", 50, wantedShare)
 }
 
 // More readings, made up here and judged by hand.
@@ -68,7 +76,23 @@ func TestMoreNames(t *testing.T) {
 		got := first(r["query"])
 		s.count(t, got == r["expected_id"], r["query"], got)
 	}
-	s.held(t, "more names", 400)
+	s.held(t, "more names", 400, wantedShare)
+}
+
+// Names of many trades and languages, and slips, that were written down before
+// the finder was asked for any of them. Those that it missed then, and that a
+// name or a rule was added for, are still among them.
+func TestUnseenNames(t *testing.T) {
+	var s score
+	for _, r := range testdata.Table(t, "unseen_names.csv") {
+		got := first(r["query"])
+		right := got != "" && slices.Contains(append(list(r["acceptable_ids"]), r["expected_id"]), got)
+		s.count(t, right, r["query"], got)
+		if got != "" && !right || right == slices.Contains(missed, r["query"]) {
+			t.Errorf("%q finds %q, want %s", r["query"], got, r["expected_id"])
+		}
+	}
+	s.held(t, "unseen names", 270, unseenShare)
 }
 
 // score counts right answers.
@@ -83,10 +107,10 @@ func (s *score) count(t *testing.T, right bool, query, got string) {
 	}
 }
 
-func (s *score) held(t *testing.T, what string, least int) {
+func (s *score) held(t *testing.T, what string, least int, share float64) {
 	t.Logf("%s: %d of %d", what, s.right, s.asked)
-	if s.asked < least || float64(s.right) < wantedShare*float64(s.asked) {
-		t.Errorf("%s: %d right of %d, want %g of at least %d", what, s.right, s.asked, wantedShare, least)
+	if s.asked < least || float64(s.right) < share*float64(s.asked) {
+		t.Errorf("%s: %d right of %d, want %g of at least %d", what, s.right, s.asked, share, least)
 	}
 }
 
@@ -105,10 +129,56 @@ func TestWaysOfNaming(t *testing.T) {
 		"alloy 757":             "nickel-silver-12",
 		"silver nickel 757":     "nickel-silver-12", // in another order
 		"nickel 715 copper":     "cupronickel-30",
-		`6" brass`:              "cuzn37", // with a size in inches
+		`6" brass`:              "cuzn37",                // with a size in inches
+		"Ms63.":                 "cuzn37",                // with a full stop
+		"us":                    "",                      // a standard alone
+		"5 copper tin zinc 3":   "",                      // a number without its element
+		"bronzeband":            "phosphor-bronze-5",     // with a tail
+		"brassband":             "",                      // which German joins to longer words
+		"brass a":               "",                      // a letter at the end is a grade
+		"Zn 30":                 "",                      // the share of one element makes no alloy without its family
+		"bs C26000":             "cuzn30",                // a standard that doesn't have the code changes nothing
+		"h65mm brass":           "",                      // no size
+		"50 um Cu 70 Zn 30":     "cuzn30",                // a size beside shares
+		"tomba":                 "",                      // alone, a word of five letters is no slip for tombak
+		"dterling":              "silver-925",            // the first letter may be wrong in eight
+		"terling":               "",                      // but not in seven
+		"Αrgent":                "silver-925",            // with a Greek capital alpha
+		"engraving grade brass": "engraving-brass-cz137", // one word for a form is part of the name, another is not
+		"sheet 65-18":           "nickel-silver-18",      // by two numbers alone
+		"65/18/17":              "",                      // but not by three
+		"70/30":                 "",                      // nor those of other families
+		"Messing CuZn39Pb3":     "architectural-bronze",  // a grade beside the word for its family, not the composition
+		"CuZn39Pb3 bronze":      "Cu58Zn39Pb3",           // which another family's word is not
+		"argent 925/1000":       "silver-925",            // of a thousand
+		"argento 925/000":       "silver-925",
+		"Silber 925/10000":      "",
+		"copper with 5% tin":    "phosphor-bronze-5", // the share of what stands after it
+		"12 % nickel 65 copper": "nickel-silver-12",  // the rest is zinc
+		"Ni 18 Cu 63.9":         "nickel-silver-18",  // of two with as much nickel the one nearer in copper
+		"Ni 18 Cu 63.0":         "nickel-silver-18-en",
+		"Ni 18 Cu 57":           "nickel-silver-18-spring", // within two per cent
+		"Ni 18 Cu 57.1":         "",                        // but not beyond
+		"Ni 18.6 Cu 65":         "",
+		"phosfor bronze":        "phosphor-bronze-5", // with f for ph
+		"mässing":               "cuzn37",            // Swedish; massing is an English word
 	} {
 		if got := first(query); got != id {
 			t.Errorf("%q finds %q, want %q", query, got, id)
+		}
+	}
+}
+
+// A name may have sixteen words and eighty letters, whatever they are.
+func TestLongestName(t *testing.T) {
+	for text, id := range map[string]string{
+		"brass" + strings.Repeat(" bar", 15): "cuzn37",
+		"brass" + strings.Repeat(" bar", 16): "",
+		"brass" + strings.Repeat(" ", 75):    "cuzn37",
+		"brass" + strings.Repeat(" ", 76):    "",
+	} {
+		if got := first(text); got != id {
+			t.Errorf("%q finds %q, want %q", text, got, id)
 		}
 	}
 }
@@ -117,7 +187,7 @@ func TestWaysOfNaming(t *testing.T) {
 // is known what they are, the error says so.
 func TestNoMetals(t *testing.T) {
 	rows := testdata.Table(t, "no_metals.csv")
-	if len(rows) < 700 {
+	if len(rows) < 930 {
 		t.Errorf("only %d rows", len(rows))
 	}
 	for _, r := range rows {
@@ -136,18 +206,21 @@ func TestNoMetals(t *testing.T) {
 
 func TestWhy(t *testing.T) {
 	for query, why := range map[string]string{ // kinds of reading as the vocabulary of the page names them
-		"cartridge brass": "name",
-		"Kupfer":          "German name",
-		"laiton":          "French name",
-		"latón":           "Spanish name",
-		"ottone":          "Italian name",
-		"赤銅":              "Japanese name",
-		"C26000":          "grade",
-		"cw 508 l":        "grade",
-		"2.0321":          "grade",
-		"Cu 85 Zn 15":     "composition",
-		"yelow brass":     "sounds like yellow brass",
-		"nickel s":        "begins like nickel silver",
+		"cartridge brass":      "name",
+		"Kupfer":               "German name",
+		"laiton":               "French name",
+		"latón":                "Spanish name",
+		"ottone":               "Italian name",
+		"赤銅":                   "Japanese name",
+		"C26000":               "grade",
+		"cw 508 l":             "grade",
+		"2.0321":               "grade",
+		"Cu 85 Zn 15":          "composition",
+		"yelow brass":          "sounds like yellow brass",
+		"brass CW508L Messing": "grade", // of several ways of naming it
+		"munz metal":           "sounds like Muntz metal",
+		"cart brass":           "short for cartridge brass",
+		"nickel s":             "begins like nickel silver",
 	} {
 		if hits := metal.Find(query); len(hits) == 0 || hits[0].Why != why {
 			t.Errorf("%q finds %v, want %s first", query, hits, why)
@@ -170,7 +243,19 @@ func TestCompletion(t *testing.T) {
 	}
 }
 
+// The shortest name that a beginning may mean comes first, of equals the first in
+// the catalogue.
+func TestOrderOfCompletions(t *testing.T) {
+	want := []string{"phosphor-bronze-5", "phosphor-bronze-4", "phosphor-bronze-6", "phosphor-bronze-8", "phosphor-bronze-10"}
+	if got := ids(metal.Find("phosphor b")); !slices.Equal(got, want) {
+		t.Errorf("completes to %v, want %v", got, want)
+	}
+}
+
 func TestHitsAreFewAndDistinct(t *testing.T) {
+	if hits := metal.Find("Messing brass"); len(hits) != 1 {
+		t.Errorf("brass in two languages finds %v: more than the plain word was typed", ids(hits))
+	}
 	for _, query := range []string{"brass", "silver", "bronze", "gilding metal", "phosphor b"} {
 		hits := metal.Find(query)
 		seen := map[string]bool{}
@@ -189,11 +274,15 @@ func TestHitsAreFewAndDistinct(t *testing.T) {
 // What is too long to be a name is not looked at: the time must not grow with it.
 func TestLongTextsFindNothing(t *testing.T) {
 	for _, text := range []string{strings.Repeat("brass ", 20000), strings.Repeat("a", 100_000), strings.Repeat("7", 81), strings.Repeat("é", 100_000)} {
-		start := time.Now()
-		if hits := metal.Find(text); len(hits) > 0 {
-			t.Errorf("%.20q finds %s", text, hits[0].Metal.ID)
+		took := time.Hour
+		for range 10 { // the machine may be busy
+			start := time.Now()
+			if hits := metal.Find(text); len(hits) > 0 {
+				t.Errorf("%.20q finds %s", text, hits[0].Metal.ID)
+			}
+			took = min(took, time.Since(start))
 		}
-		if took := time.Since(start); took > 50*time.Millisecond {
+		if took > 50*time.Millisecond {
 			t.Errorf("%.20q took %v", text, took)
 		}
 	}
@@ -242,7 +331,7 @@ func sound(t *testing.T, text string, m *metal.Metal) {
 		}
 		sum += p.Share
 	}
-	low, _ := m.EquivalentLow()
+	low := m.EquivalentLow().SI
 	for _, x := range []float64{m.Equivalent(), low, m.EquivalentChloride(), m.Density} {
 		if math.IsNaN(x) || math.IsInf(x, 0) || x < 0 {
 			t.Errorf("%q: %s works out as %g", text, m.ID, x)

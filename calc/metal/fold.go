@@ -4,31 +4,33 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"saltbite/calc/quantity"
 )
 
-// A text may have so many letters and words to be a name; the catalogue's longest
-// has about half. What is longer is no name and is not looked at.
+// The longest text that is looked at: about twice the catalogue's longest name.
 const (
-	longestQuery = 80 // runes
+	longestQuery = 80 // letters
 	mostWords    = 16
 )
 
-// fold brings a text to the letters that names are compared in: lower case
-// without accents, look-alikes of other scripts and full-width letters as
-// ASCII, every dash a hyphen, every slash a slash, inches after a figure as such,
-// what is neither letter, digit nor a mark of a number a blank.
+// fold turns a text into the form in which names are compared: small letters
+// without accents; ASCII for letters of other scripts that look the same and for
+// full-width letters; one kind of hyphen and of slash; "in" for a sign for inches
+// after a figure; a blank for all else that is not a letter, a digit or a mark of a
+// number.
 func fold(text string) string {
 	if isPlain(text) {
 		return foldPlain(text)
 	}
-	text = replaceAll(strings.ToLower(strings.Map(latin, text)), endings[:])
+	text = replaceAll(strings.ToLower(inLatin(text)), endings[:])
 	var b strings.Builder
 	b.Grow(len(text))
 	var before rune
 	for _, r := range text {
 		s := ""
 		if r >= utf8.RuneSelf {
-			s = foldings[r]
+			s = foldRune(r)
 		}
 		switch {
 		case s != "":
@@ -48,8 +50,8 @@ func fold(text string) string {
 	return strings.TrimSpace(b.String())
 }
 
-// isPlain says that a text is ASCII and holds no apostrophe and no sign for
-// inches, as nearly all do: each of its bytes is folded by itself then.
+// isPlain says that a text is ASCII and holds no apostrophe and no sign for inches.
+// Nearly all texts are plain, and can be folded byte by byte.
 func isPlain(text string) bool {
 	for i := range len(text) {
 		if c := text[i]; c >= utf8.RuneSelf || c == '\'' || c == '`' || c == '"' {
@@ -59,8 +61,8 @@ func isPlain(text string) bool {
 	return true
 }
 
-// foldPlain folds a plain text. What is folded already, as most names of the
-// catalogue are, is not written anew.
+// foldPlain folds a plain text. A text that is folded already, like most names of
+// the catalogue, is not copied.
 func foldPlain(text string) string {
 	for i := range len(text) {
 		if foldByte(text[i]) == text[i] {
@@ -87,8 +89,17 @@ func foldByte(c byte) byte {
 	return ' '
 }
 
+// inLatin is a text with the Latin letters that its letters are drawn like.
+func inLatin(text string) string {
+	letters := []rune(text)
+	for i, r := range letters {
+		letters[i] = latin(r)
+	}
+	return string(letters)
+}
+
 // latin is the Latin letter that a rune is drawn like, else the rune itself.
-// Capitals come before they are made small: Greek capital nu is an N, small nu a v.
+// It must see capitals as they are: Greek capital nu looks like N, small nu like v.
 func latin(r rune) rune {
 	switch {
 	case r < utf8.RuneSelf:
@@ -111,12 +122,12 @@ const (
 	drawn = "ABEZHIKMNOPTYX" + "avoptux" + "ABEKMHOPCTYXSIJ" + "aeopcyxsij"
 )
 
-// endings are replaced before letters are folded one by one: a possessive
-// belongs to its word, as an elided article does not; and an accent tells what is
-// only coated or coloured ("cuivré", "plaqué") from the metal ("cuivre") and the
-// sheet ("plaque").
+// endings are replaced before letters are folded one by one. A possessive belongs
+// to its word, and an elided article does not. An accent tells what is only coated
+// or coloured ("cuivré", "plaqué") from the metal ("cuivre") and the sheet
+// ("plaque"), and Swedish brass from the English word massing.
 var endings = [...][2]string{{"'s", "s"}, {"’s", "s"}, {"´s", "s"}, {"`s", "s"},
-	{"plaqué", "plated "}, {"argenté", "plated "}, {"cuivré", "plated "}, {"bronzé", "plated "}, {"laitonné", "plated "}, {"doré", "dore "}}
+	{"plaqué", "plated "}, {"argenté", "plated "}, {"cuivré", "plated "}, {"bronzé", "plated "}, {"laitonné", "plated "}, {"doré", "dore "}, {"mässing", "messing"}}
 
 // replaceAll replaces the first of each pair by the second, one pair after the
 // other.
@@ -127,24 +138,21 @@ func replaceAll(text string, pairs [][2]string) string {
 	return text
 }
 
-// foldings are the runes that stand for other letters or marks.
-var foldings = func() map[rune]string {
-	m := map[rune]string{}
-	for _, f := range [...]struct{ runes, to string }{
-		{"àáâãäåāăą", "a"}, {"çćč", "c"}, {"ďđ", "d"}, {"èéêëēĕėęě", "e"}, {"ìíîïīĭį", "i"}, {"ñńň", "n"},
-		{"òóôõöøōŏő", "o"}, {"řŕ", "r"}, {"śšş", "s"}, {"ťţ", "t"}, {"ùúûüūŭůű", "u"}, {"ýÿ", "y"}, {"źżž", "z"}, {"łľ", "l"},
-		{"ß", "ss"}, {"æ", "ae"}, {"œ", "oe"}, {"ı", "i"}, {"‐‑‒–—―−_", "-"}, {"⁄∕÷", "/"}, {"·", "."},
-	} {
-		for _, r := range f.runes {
-			m[r] = f.to
-		}
+// foldRune is what a rune outside ASCII stands for, "" if for itself.
+func foldRune(r rune) string {
+	switch r {
+	case '‐', '‑', '‒', '–', '—', '―', '−':
+		return "-"
+	case '⁄', '∕', '÷':
+		return "/"
+	case '·':
+		return "."
 	}
-	return m
-}()
+	return quantity.Plain(r)
+}
 
-// words splits a folded text into words and numbers. A mark stays within a
-// number that it stands inside of, as a point. Words that only join others are
-// left out, and so is "er" after a number ("835er").
+// words splits a folded text into words and numbers. A decimal mark inside a number
+// stays, as a point. Joints are left out, and so is "er" after a number ("835er").
 func words(folded string) []string {
 	list := make([]string, 0, 4) // as many as most names have
 	rest := folded
@@ -197,8 +205,8 @@ func isNumber(w string) bool {
 	return w != "" && strings.ContainsAny(w, "0123456789")
 }
 
-// withoutJoints drops the small words that names in five languages are joined
-// by. A letter that ends a name is a grade ("phosphor bronze D") and stays.
+// withoutJoints drops joints. A single letter at the end of a name is a grade
+// ("phosphor bronze D") and stays.
 func withoutJoints(list []string) []string {
 	kept := list[:0]
 	for i, w := range list {

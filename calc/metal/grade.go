@@ -2,8 +2,8 @@ package metal
 
 import "strings"
 
-// standard is the code by a body whose name before it tells which of two metals
-// with the same code is meant.
+// standard is the code of a metal by the standard that a word names. Before a code
+// it says which of two metals with that code is meant.
 func standard(word string) (of func(m *Metal) string, ok bool) {
 	switch word {
 	case "bs", "british":
@@ -14,11 +14,11 @@ func standard(word string) (of func(m *Metal) string, ok bool) {
 	return nil, false
 }
 
-// graded finds a grade that the words make when run together, after the name of
-// its standard if that is there.
+// graded finds the grade that the words make without the blanks between them; the
+// first word may name its standard.
 func (x *index) graded(list []string) []call {
 	of, named := standard(list[0])
-	if named && len(list) > 1 {
+	if named {
 		list = list[1:]
 	}
 	key := code(list)
@@ -33,7 +33,7 @@ func (x *index) graded(list []string) []call {
 	case isNumber(key) && !strings.Contains(list[0], "."):
 		return nil // 20321 is any number; 2.0321 is a brass
 	case !strings.ContainsAny(strings.Join(list, ""), "0123456789"):
-		// A letter is taken for a figure only beside figures.
+		// Letters stand for figures only beside figures.
 		calls = those(calls, func(c call) bool { return !strings.ContainsAny(c.name, "0123456789") })
 	case named:
 		own := those(calls, func(c call) bool { return strings.HasPrefix(code(words(fold(of(c.metal)))), key) })
@@ -47,7 +47,7 @@ func (x *index) graded(list []string) []call {
 	return calls
 }
 
-// those are the calls of which something is true.
+// those are the calls for which is returns true.
 func those(calls []call, is func(call) bool) (list []call) {
 	for _, c := range calls {
 		if is(c) {
@@ -57,8 +57,8 @@ func those(calls []call, is func(call) bool) (list []call) {
 	return list
 }
 
-// code is a grade as grades are compared: without blanks and marks, and with
-// the figures that letters are taken for.
+// code is the form in which grades are compared: no blanks and marks, and figures
+// for the letters that look like them (o, i, l).
 func code(list []string) string {
 	var b strings.Builder
 	for _, w := range list {

@@ -11,30 +11,29 @@ type call struct {
 	metal *Metal
 	name  string // as the catalogue writes it
 	why   string
-	amid  bool // other words of the text bear it out
+	amid  bool // other words of the text confirm it
+	vague bool // other words of the text say that the metal is not known
 }
 
-// whole is a name as it was folded.
+// whole is a name of a metal, and the same folded.
 type whole struct {
 	call
 	folded string
 }
 
-// directory holds calls by a key, several at one key in the order they came in.
+// directory holds calls by a key; several at one key stand in the order they were
+// entered in.
 type directory struct {
 	at    map[string][]call
-	calls []call // the lists are cut from it
+	calls []call // the lists in at are slices of it
 }
 
-func newDirectory() directory {
-	return directory{make(map[string][]call, manyNames), make([]call, 0, manyNames)}
+func newDirectory(size int) directory {
+	return directory{make(map[string][]call, size), make([]call, 0, size)}
 }
 
-// enter adds a call to a key, once for each metal. Most keys have one, which
-// needs no list of its own.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
+// enter adds a call to a key, once for each metal. Most keys have one call, and
+// share the memory of one list.
 func (d *directory) enter(key string, c call) {
 	others := d.at[key]
 	if others == nil {
@@ -46,34 +45,40 @@ func (d *directory) enter(key string, c call) {
 	}
 }
 
-// index is the catalogue turned round: from folded names and grades to metals.
-// It never changes once made. What only a text needs that calls nothing as it
-// stands is made when the first one comes: the first answer waits for the rest.
+// index leads from folded names and grades to metals. Its functions make, at their
+// first call, what is needed only for a text that is not a name as it stands: the
+// first answer waits for the rest alone. Nothing in it changes once made.
 type index struct {
 	names   directory // words in their order, a blank between
 	grades  directory // see code
 	wholes  []whole   // every name, in the catalogue's order
-	phrases []whole   // those of several words, and what short numbers are called, in the same order
+	phrases []whole   // the names of several words, and short numbers beside a word, in the same order
 
-	joined    func() *directory // words in their order, run together
-	bags      func() *directory // words in any order
+	joined    func() *directory // names without the blanks between their words
+	bags      func() *directory // names whose words may be in any order, see bag
+	gapsOf    func() *gaps
 	strangers func() *strangers
 }
 
 var theIndex = sync.OnceValue(newIndex)
 
-// manyNames is about how many names and grades there are: a map that need not
-// grow is made sooner.
-const manyNames = 800
+// About how many names and grades there are: a map that is made large enough at
+// once is made faster.
+const (
+	manyNames  = 1000
+	manyGrades = 500
+)
 
 func newIndex() *index {
 	x := &index{
-		names: newDirectory(), grades: newDirectory(),
+		names: newDirectory(manyNames), grades: newDirectory(manyGrades),
 		wholes: make([]whole, 0, manyNames), phrases: make([]whole, 0, manyNames),
 	}
 	x.joined, x.bags = sync.OnceValue(x.runTogether), sync.OnceValue(x.unordered)
+	x.gapsOf = sync.OnceValue(x.withGaps)
 	x.strangers = sync.OnceValue(func() *strangers { return newStrangers(x.wholes) })
-	for m := range All() {
+	for i := range catalogue {
+		m := &catalogue[i]
 		x.add(m)
 	}
 	return x
@@ -81,7 +86,7 @@ func newIndex() *index {
 
 // runTogether makes the directory of names without their blanks.
 func (x *index) runTogether() *directory {
-	d := newDirectory()
+	d := newDirectory(manyNames)
 	for _, w := range x.wholes {
 		d.enter(strings.ReplaceAll(w.folded, " ", ""), w.call)
 	}
@@ -90,7 +95,7 @@ func (x *index) runTogether() *directory {
 
 // unordered makes the directory of names whose words may change places.
 func (x *index) unordered() *directory {
-	d := newDirectory()
+	d := newDirectory(manyNames)
 	for _, w := range x.phrases {
 		if list := strings.Fields(w.folded); !allElements(list) {
 			d.enter(bag(list), w.call)
@@ -100,8 +105,11 @@ func (x *index) unordered() *directory {
 }
 
 // isWordOf says that one of a metal's names has a word, or that it is its short
-// number.
+// number or the plain word for its family.
 func (x *index) isWordOf(m *Metal, word string) bool {
+	if familyOfWord(word) == m.Family.String() {
+		return true
+	}
 	for i := range x.wholes {
 		if w := &x.wholes[i]; w.metal == m && w.has(word) {
 			return true
@@ -144,8 +152,8 @@ func shortNumber(m *Metal) (short string, ok bool) {
 	return short, ok && m.UNS[0] == 'C'
 }
 
-// addShort enters what a short number is called beside the word for its metal:
-// "260 brass", "brass 260".
+// addShort enters a short number beside the word for its metal: "260 brass",
+// "brass 260".
 func (x *index) addShort(m *Metal, short string, own []whole) {
 	for _, kind := range [...]string{"copper", "brass", "bronze", "nickel silver", "copper nickel", "alloy"} {
 		first, _, _ := strings.Cut(kind, " ")
@@ -158,7 +166,7 @@ func (x *index) addShort(m *Metal, short string, own []whole) {
 	}
 }
 
-// has says that a word is one of the name's.
+// has says that a word is one of the name's words.
 func (w *whole) has(word string) bool {
 	one, rest, more := strings.Cut(w.folded, " ")
 	for more && one != word {
@@ -175,6 +183,9 @@ func (x *index) addName(m *Metal, name, why string) {
 	if len(list) > 1 {
 		x.phrases = append(x.phrases, w)
 	}
+	if pair, ok := strings.CutSuffix(w.folded, " nickel silver"); ok && len(list) == 4 {
+		x.names.enter(pair, w.call) // "65-18": no other family is called by two numbers alone
+	}
 }
 
 func (x *index) addGrade(m *Metal, grade string) {
@@ -183,7 +194,8 @@ func (x *index) addGrade(m *Metal, grade string) {
 	}
 }
 
-// bag is a key for words in any order: they are sorted by insertion, being few.
+// bag is a key that is the same for words in any order. They are few, so they are
+// sorted by insertion.
 func bag(list []string) string {
 	sorted := slices.Clone(list)
 	for i := range sorted {
@@ -194,8 +206,8 @@ func bag(list []string) string {
 	return strings.Join(sorted, " ")
 }
 
-// allElements says that a name consists of elements: their order matters then,
-// as in copper nickel, which is not nickel copper.
+// allElements says that every word of a name is an element. Then their order
+// matters: copper nickel is not nickel copper.
 func allElements(list []string) bool {
 	for _, w := range list {
 		if _, ok := elementNamed(w); !ok {

@@ -10,31 +10,38 @@ import (
 // item is a piece of a typed composition.
 type item struct {
 	number float64
-	symbol string // of an element, when it is no number
+	symbol string // of an element; "" for a number
 }
 
 // lexed is a typed composition in pieces.
 type lexed struct {
 	items    []item
-	family   string // of the numbers, "" if none is named
+	family   string // the family named, "" if there is none
 	bySymbol bool   // the elements are written as symbols
 }
 
-// familyWords name a family in a composition.
-var familyWords = map[string]string{
-	"brass": "brass", "messing": "brass", "laiton": "brass", "laton": "brass", "ottone": "brass", "tombak": "brass", "tombac": "brass", "gilding": "brass",
-	"bronze": "bronze", "bronce": "bronze", "bronzo": "bronze", "gunmetal": "bronze", "zinnbronze": "bronze", "rotguss": "bronze",
-	"neusilber": "nickel silver", "maillechort": "nickel silver", "alpaca": "nickel silver",
-	"cupronickel": "cupronickel", "kupfernickel": "cupronickel", "cupronichel": "cupronickel", "cuproniquel": "cupronickel",
+// familyOfWord is the family that a word names in a composition; "" for other words.
+func familyOfWord(w string) string {
+	switch w {
+	case "brass", "messing", "laiton", "laton", "ottone", "tombak", "tombac", "gilding":
+		return "brass"
+	case "bronze", "bronce", "bronzo", "gunmetal", "zinnbronze", "rotguss":
+		return "bronze"
+	case "neusilber", "maillechort", "alpaca":
+		return "nickel silver"
+	case "cupronickel", "kupfernickel", "cupronichel", "cuproniquel":
+		return "cupronickel"
+	}
+	return ""
 }
 
 // connectives stand between the parts of a composition.
 var connectives = set(`and und et y e with mit avec con per cent rest balance remainder bal rem phosphor sterling er
-	pure fine pur fin rein fein puro fino pura fina`)
+	pure fine pur fin rein fein puro fino pura fina coin`)
 
-// lex splits a folded text into numbers and elements; small takes "al" and "au"
-// for small words; ok says that it holds nothing else but words that mean
-// nothing here.
+// lex splits a folded text into numbers and elements. With small, "al" and "au"
+// are articles, not elements. ok is false if the text holds any other word than
+// those without a meaning here.
 func lex(folded string, small bool) (l lexed, ok bool) {
 	rest := folded
 	for rest != "" {
@@ -69,8 +76,8 @@ func lex(folded string, small bool) (l lexed, ok bool) {
 	return l, true
 }
 
-// numberLength is how many bytes of digits with at most one decimal mark among
-// them, digits after it, a text begins with.
+// numberLength is the length in bytes of the number that a text begins with:
+// digits, with at most one decimal mark that digits follow.
 func numberLength(s string) int {
 	n, marked := 0, false
 	for n < len(s) {
@@ -86,9 +93,9 @@ func numberLength(s string) int {
 	return n
 }
 
-// word takes a word of a composition in; false if it has no place in one.
+// word adds a word of a composition; false if compositions hold no such word.
 func (l *lexed) word(w string, small bool) bool {
-	if family := familyWords[w]; family != "" {
+	if family := familyOfWord(w); family != "" {
 		fits := l.family == "" || l.family == family
 		l.family = family
 		return fits
@@ -110,7 +117,7 @@ func (l *lexed) word(w string, small bool) bool {
 }
 
 // symbolsIn splits letters into elements' symbols, the longer first ("cuzn").
-// C and O alone are letters of grades ("C 101"), not carbon and oxygen.
+// C and O are letters of grades ("C 101"), not carbon and oxygen.
 func symbolsIn(w string) (symbols []string, ok bool) {
 	for w != "" {
 		best := ""

@@ -1,27 +1,31 @@
 // Package metal knows the metals that are etched here: copper, brass, bronze,
 // nickel silver and silver, each with what it is made of, how dense it is and
-// how much of it a coulomb dissolves; and it finds a metal by whatever a person
-// calls it.
+// how much of it a coulomb dissolves. It also finds a metal by the name that a
+// person types.
 //
 //	r, err := metal.Understand("yelow bras")  // the metal meant, and rival readings
 //	hits := metal.Find("cartridge")           // what to offer while a name is typed
 //
-// A name may be a trade name in English, German, French, Spanish or Italian,
-// spelt roughly; a grade (UNS in three or five digits, EN number and symbol,
-// Werkstoffnummer, British and older codes); or a composition ("CuZn37",
-// "Cu 85 Zn 15", "70/30 brass", "Ag 925"). Every word of it must be accounted
-// for by the metal: "gold" does not find Nordic gold, nor "aluminium"
-// aluminium bronze.
+// A name may be a trade name in English, German, French, Spanish or Italian, and
+// for the plain metals in some more languages, with a slip or cut short; a grade
+// (UNS in three or five digits, EN number and symbol, Werkstoffnummer, British and
+// older codes); or a composition ("CuZn37", "Cu 85 Zn 15", "70/30 brass",
+// "Ag 925"). Every word must belong to the metal: "gold" does not find Nordic
+// gold, and "aluminium" does not find aluminium bronze.
 //
-// What the package cannot know: whether the sheet in hand is what its seller
-// calls it. The composition is the grade's nominal one, and a sheet may differ
-// from it within the grade's limits, which moves an equivalent by a per cent or
-// two at most. All quantities are in SI.
+// The package cannot know whether the sheet is what its seller calls it. The
+// composition is the nominal one of the grade. A sheet may differ from it within
+// the grade's limits, which changes the equivalent by one or two per cent at most.
+//
+// All quantities are in SI. The catalogue is generated from testdata/alloys.csv
+// and testdata/alloy_names.csv: run go generate after changing them.
 package metal
+
+//go:generate go run ../../build/catalogue
 
 import "iter"
 
-// Family is the kind a metal belongs to, as the trade sorts its sheets.
+// Family is the kind of a metal, as the trade sorts its sheets.
 type Family uint8
 
 const (
@@ -35,9 +39,10 @@ const (
 
 var families = [...]string{"copper", "brass", "bronze", "nickel silver", "silver", "metal clay"}
 
+// String is the family's name: "nickel silver".
 func (f Family) String() string { return families[f] }
 
-// Language is the one a name belongs to.
+// Language is the language of a name.
 type Language uint8
 
 const (
@@ -47,18 +52,21 @@ const (
 	Spanish
 	Italian
 	Swedish
+	Dutch
+	Portuguese
 	Japanese
 	languages
 )
 
-var languageNames = [languages]string{"English", "German", "French", "Spanish", "Italian", "Swedish", "Japanese"}
+var languageNames = [languages]string{"English", "German", "French", "Spanish", "Italian", "Swedish", "Dutch", "Portuguese", "Japanese"}
 
+// String is the language's English name.
 func (l Language) String() string { return languageNames[l] }
 
-// Names are what a metal is called, by language.
+// Names are the names of a metal or an element, by language.
 type Names [languages][]string
 
-// Part is one element of a metal.
+// Part is an element of a metal, and how much of it there is.
 type Part struct {
 	Symbol string
 	Share  float64 // of the mass, 0 to 1
@@ -79,13 +87,11 @@ type Metal struct {
 	Composition []Part  // shares sum to 1
 	Density     float64 // kg/m3
 
-	Remark string // what a person should know before choosing it: traps of its name, porosity
+	Remark string // what to know before choosing it: a misleading name, porosity; "" if nothing
 }
 
-// Share is the part of the mass that an element makes up, 0 to 1.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
+// Share is an element's share of the metal's mass, 0 to 1; 0 for an element that it
+// doesn't hold.
 func (m *Metal) Share(symbol string) float64 {
 	for _, p := range m.Composition {
 		if p.Symbol == symbol {
@@ -95,7 +101,8 @@ func (m *Metal) Share(symbol string) float64 {
 	return 0
 }
 
-// All yields the catalogue in its order.
+// All yields the metals of the catalogue, in its order: the plain sheet of a family
+// before its relatives.
 func All() iter.Seq[*Metal] {
 	return func(yield func(*Metal) bool) {
 		for i := range catalogue {
@@ -106,11 +113,11 @@ func All() iter.Seq[*Metal] {
 	}
 }
 
-// ByID is the catalogue's metal of that id.
-func ByID(id string) (*Metal, bool) {
-	for m := range All() {
-		if m.ID == id {
-			return m, true
+// byID is the metal of the catalogue with that id; false if there is none.
+func byID(id string) (*Metal, bool) {
+	for i := range catalogue {
+		if catalogue[i].ID == id {
+			return &catalogue[i], true
 		}
 	}
 	return nil, false

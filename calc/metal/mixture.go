@@ -2,16 +2,17 @@ package metal
 
 import (
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 )
 
-// near is how far each share may be from a catalogue alloy's for a composition
-// to be that alloy.
+// near is how much each share of a composition may differ from an alloy of the
+// catalogue that it is taken for: half a per cent, this project's own rule.
 const near = 0.005 + 1e-9
 
-// resolve is the catalogue's metal for a composition, or a mixture of its own.
+// resolve is the catalogue's metal for a composition, else a mixture made from it.
+// The error is *Unbalanced, or *Unknown for what is mostly neither copper nor
+// silver.
 func (c composition) resolve(text string) ([]call, *Metal, error) {
 	if c.like != nil {
 		return []call{{metal: c.like, name: c.like.Name, why: "composition"}}, nil, nil
@@ -32,20 +33,24 @@ func (c composition) resolve(text string) ([]call, *Metal, error) {
 	return nil, m, nil
 }
 
-// nearest is the catalogue's metal whose every share is near; of several the
-// nearest to a tenth of a per cent, of equals the first. Fired clay is not
-// meant by a composition, nor a metal without the poison that was typed.
+// nearest is the metal of the catalogue whose every share is near; of several, the
+// nearest to a tenth of a per cent, and of equals the first. nil if there is none.
+// Fired clay is left out, and so is a metal without an element that was typed and
+// is warned of.
 func nearest(parts []Part) *Metal {
 	var best *Metal
 	least := math.Inf(1)
 	typed := Metal{Composition: parts}
-	for m := range All() {
+	for i := range catalogue {
+		m := &catalogue[i]
 		if m.Family == Clay || typed.poisonMissing(m) {
 			continue
 		}
 		var most float64
-		for _, p := range slices.Concat(parts, m.Composition) {
-			most = math.Max(most, math.Abs(typed.Share(p.Symbol)-m.Share(p.Symbol)))
+		for _, list := range [...][]Part{parts, m.Composition} {
+			for _, p := range list {
+				most = math.Max(most, math.Abs(typed.Share(p.Symbol)-m.Share(p.Symbol)))
+			}
 		}
 		if rounded := math.Round(most * 1000); most <= near && rounded < least {
 			best, least = m, rounded
@@ -54,8 +59,8 @@ func nearest(parts []Part) *Metal {
 	return best
 }
 
-// poisonMissing says that a metal is warned of for an element that another has
-// none of: any beryllium, lead and nickel from a thousandth.
+// poisonMissing says that the metal holds enough of an element to be warned of, and
+// that another metal holds none of it.
 func (m *Metal) poisonMissing(in *Metal) bool {
 	for _, p := range poisons {
 		if share := m.Share(p.Symbol); share > 0 && share >= p.Share && in.Share(p.Symbol) == 0 {
@@ -65,10 +70,10 @@ func (m *Metal) poisonMissing(in *Metal) bool {
 	return false
 }
 
-// poisons are the elements that are warned of, and from which share on.
+// poisons are the elements that are warned of, and the least share that is.
 var poisons = [...]Part{{"Be", 0}, {"Pb", 0.001}, {"Ni", 0.001}}
 
-// mostly names a mixture by the element it holds most of.
+// mostly names a mixture by its main element: "a tin alloy".
 func mostly(parts []Part) string {
 	var most Part
 	for _, p := range parts {

@@ -5,16 +5,15 @@ import (
 	"unicode/utf8"
 )
 
-// plated is what a metal under another is, whichever the two are.
+// plated is what one metal with a coat of another is called.
 const plated = "a plated metal"
 
-// others are materials and things people ask about that are no copper or silver
-// alloy, by their names in five languages, and what to call them in an answer.
-// The longest name found in a text says what the text is about.
-var others = []struct{ what, names string }{
-	{"silver plate, a thin coat of silver over another metal", "silver plate,sterling plate,silver plated,silver plating,silverplate,silver filled,versilbert,argent plated,plata chapada,argento placcato,silver coated"},
-	{"gold plate, a thin coat of gold over another metal", "gold plate,gold plated,gold filled,rolled gold,vermeil,vergoldet,dore,dorado,chapado oro,placcato oro"},
-	{plated, "plated,plating,coated,clad,plaque or,nickel plated,chrome plated,copper plated,brass plated,vernickelt,verchromt,verkupfert,chapado,placcato"},
+// other is a material or thing that people ask about and that is not a copper or
+// silver alloy: what an answer calls it, and its names in five languages.
+type other struct{ what, names string }
+
+// otherMetals are metals that need other baths.
+var otherMetals = [...]other{
 	{"stainless steel", "stainless steel,stainless,inox,edelstahl,acier inoxydable,acero inoxidable,acciaio inox,acciaio inossidabile,rostfrei"},
 	{"galvanised steel", "galvanised steel,galvanized steel,galvanised,galvanized,verzinkt"},
 	{"steel", "steel,mild steel,carbon steel,tool steel,spring steel,stahl,stahlblech,acier,acero,acciaio"},
@@ -61,6 +60,13 @@ var others = []struct{ what, names string }{
 	{"uranium", "uranium,uran"},
 	{"damascus steel", "damascus,damascus steel,damast,damaststahl"},
 	{"mokume, layers of different metals", "mokume,mokume gane"},
+}
+
+// otherThings are coated or layered metals, and things that are not metals.
+var otherThings = [...]other{
+	{"silver plate, a thin coat of silver over another metal", "silver plate,sterling plate,silver plated,silver plating,silverplate,silver filled,versilbert,argent plated,plata chapada,argento placcato,silver coated"},
+	{"gold plate, a thin coat of gold over another metal", "gold plate,gold plated,gold filled,rolled gold,vermeil,vergoldet,dore,dorado,chapado oro,placcato oro"},
+	{plated, "plated,plating,coated,clad,plaque or,nickel plated,chrome plated,copper plated,brass plated,vernickelt,verchromt,verkupfert,chapado,placcato"},
 	{"a salt, not a metal", "copper sulfate,copper sulphate,silver nitrate,copper nitrate,kupfersulfat,silbernitrat,sulfate de cuivre,nitrate d argent,sulfato de cobre,nitrato de plata,solfato di rame,nitrato di argento,copper chloride,silver chloride,verdigris"},
 	{"paint", "paint,gold paint,silver paint,bronze paint,copper paint,goldbronze,silberbronze,farbe,peinture,pintura,vernice,lack,lacquer,varnish"},
 	{"leaf, too thin to etch", "gold leaf,silver leaf,copper leaf,blattgold,blattsilber,feuille or,schlagmetall"},
@@ -76,26 +82,40 @@ var others = []struct{ what, names string }{
 	{"ceramic", "ceramic,ceramics,porcelain,keramik,porzellan,ceramique"},
 }
 
-// otherThings maps each of their names, folded, to what it is.
-func otherThings() (things map[string]string, longest int) {
-	things = map[string]string{}
-	for _, o := range others {
-		for _, name := range strings.Split(o.names, ",") {
-			list := words(fold(name))
-			things[strings.Join(list, " ")] = o.what
-			longest = max(longest, len(list))
+// othersByName maps each name of another metal or thing, folded, to what it is,
+// and says how many words the longest has.
+func othersByName() (what map[string]string, longest int) {
+	what = map[string]string{}
+	for _, list := range [...][]other{otherMetals[:], otherThings[:]} {
+		for _, o := range list {
+			for _, name := range strings.Split(o.names, ",") {
+				list := words(fold(name))
+				what[strings.Join(list, " ")] = o.what
+				longest = max(longest, len(list))
+			}
 		}
 	}
-	return things, longest
+	return what, longest
 }
 
-// guessable is how many letters another thing's name must have to be known when
-// misspelt: of shorter ones too many are a letter apart ("plátano", "platino").
+// isThing says that what an answer calls something is one of otherThings.
+func isThing(what string) bool {
+	for _, o := range otherThings {
+		if o.what == what {
+			return true
+		}
+	}
+	return false
+}
+
+// guessable is how many letters the name of another material must have to be
+// recognised when misspelt. Too many shorter words are a letter apart ("plátano",
+// "platino").
 const guessable = 8
 
-// other says what else than a metal of this bench a text speaks of: the longest
-// name of such a thing in it, rightly spelt or nearly. Of two names as near to a
-// word, the first in the alphabet is guessed.
+// other is the material that a text names and that is not in the catalogue, "" if
+// it names none: the longest name in it, right or with one slip. Of two names at
+// the same distance, the first in the alphabet is taken.
 func (x *strangers) other(list []string) string {
 	if what := x.otherIn(list); what != "" {
 		return what
@@ -118,8 +138,8 @@ func (x *strangers) other(list []string) string {
 	return ""
 }
 
-// otherIn is other's for words rightly spelt. A single word that stands beside a
-// metal's says nothing of the two: "steel brass" is anybody's guess.
+// otherIn is other for words without a slip. A single word beside another metal's
+// says nothing: "steel brass" may be either.
 func (x *strangers) otherIn(list []string) string {
 	for n := min(x.longestOther, len(list)); n > 0; n-- {
 		for at := 0; at+n <= len(list); at++ {
@@ -132,11 +152,12 @@ func (x *strangers) otherIn(list []string) string {
 	return ""
 }
 
-// metalBeside says that another word of a list than the one there is a metal's.
+// metalBeside says that a list holds the name of another metal than the word at
+// one place.
 func (x *strangers) metalBeside(list []string, there int) bool {
 	for i, w := range list {
 		_, element := elementNamed(w)
-		if i != there && w != list[there] && (element || familyWords[w] != "" || len(x.others[w]) > 0) {
+		if i != there && w != list[there] && (element || familyOfWord(w) != "" || len(x.others[w]) > 0) {
 			return true
 		}
 	}

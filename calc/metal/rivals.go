@@ -5,12 +5,13 @@ import (
 	"strings"
 )
 
-// doubtful are names that mean more than one metal, by their first reading's
-// id, and the other readings. From the sources' notes on names that mislead.
+// doubtful are names, folded, that mean more than one metal: the id that they are
+// taken for, and the ids that they may also mean. From the notes on misleading
+// names in the table of alloys.
 var doubtful = []struct{ id, names, others string }{
-	{"silver-925", "silver,silver sheet,silber,argent,plata,argento,solid silver,echtsilber,argent massif,plata maciza,argento massiccio", "silver-999"},
-	{"phosphor-bronze-5", "bronze,bronze sheet,bronce,bronzo", "cuzn10,tin-bronze-88-12"},
-	{"nickel-silver-12", "nickel silver,nickel silver sheet,german silver,new silver,hotel silver,neusilber,neusilberblech,maillechort,argent allemand,alpaca,plata alemana,argentone", "nickel-silver-18"},
+	{"silver-925", "silver,silver sheet,silber,argent,plata,argento,zilver,prata,銀,solid silver,echtsilber,argent massif,plata maciza,argento massiccio", "silver-999"},
+	{"phosphor-bronze-5", "bronze,bronze sheet,bronce,bronzo,brons,青銅", "cuzn10,tin-bronze-88-12"},
+	{"nickel-silver-12", "nickel silver,nickel silver sheet,german silver,new silver,hotel silver,neusilber,neusilberblech,maillechort,argent allemand,alpaca,alpaka,alpacca,plata alemana,argentone,nysilver,nieuwzilver,洋白", "nickel-silver-18"},
 	{"cuzn10", "gilding metal,gilding,gilding metal sheet", "cuzn5,cuzn15"},
 	{"cuzn15", "red brass", "gunmetal-85-5-5-5"},
 	{"cuzn15", "tombak,tombac,tombacco,tombaco", "cuzn10,cuzn20"},
@@ -23,23 +24,26 @@ var doubtful = []struct{ id, names, others string }{
 	{"aluminium-bronze-d", "aluminium bronze,aluminum bronze,aluminiumbronze,alubronze,bronze aluminium,bronce aluminio,bronzo alluminio", "aluminium-bronze-5,aluminium-bronze-8"},
 	{"silver-900", "coin silver,munzsilber,argent monnaie,plata moneda,argento monete", "silver-835,silver-800"},
 	{"cupronickel-25", "cupronickel,cupro nickel,copper nickel,kupfernickel,cuproniquel,cupronichel,cuivre nickel,cobre niquel,rame nichel", "cupronickel-10,cupronickel-30"},
+	{"germanium-silver-935", "argentium,argentium silver", "germanium-silver-960"},
 	{"shibuichi-25", "shibuichi", "shibuichi-33"},
 	{"clay-silver-999", "silver clay,silver metal clay,pate argent,arcilla plata,argilla argento,silberclay,silberton", "clay-silver-960,clay-silver-925"},
 	{"clay-silver-999", "metal clay", "clay-copper,clay-bronze"},
 	{"statuary-bronze", "statuary bronze,sculpture bronze,kunstbronze,bronze art", "silicon-bronze-cast"},
 }
 
-// kin are the sheets that a person who names a family by its plain word may
-// also like to see: offered by Find, no rivals of the plain sheet.
+// kin are the usual sheets of a family, offered to a person who types its plain
+// word. They are rivals of the plain sheet only where the text says that the metal
+// is not known ("unknown brass").
 var kin = []struct{ id, names, others string }{
-	{"cu-etp", "copper,copper sheet,kupfer,kupferblech,cuivre,cobre,rame", "cu-dhp,cu-of"},
-	{"cuzn37", "brass,brass sheet,messing,messingblech,laiton,laton,chapa laton,ottone,lastra ottone", "cuzn30,cuzn35,cuzn15,engraving-brass-cz137"},
-	{"phosphor-bronze-5", "bronze,bronze sheet,bronce,bronzo", "phosphor-bronze-8,silicon-bronze-high"},
-	{"silver-925", "silver,silver sheet,silber,argent,plata,argento", "silver-958,silver-950,silver-900"},
+	{"cu-etp", "copper,copper sheet,kupfer,kupferblech,cuivre,cobre,rame,koppar,koper,銅", "cu-dhp,cu-of"},
+	{"cuzn37", "brass,brass sheet,messing,messingblech,laiton,laton,chapa laton,ottone,lastra ottone,latao,真鍮,黄銅", "cuzn30,cuzn35,cuzn15,engraving-brass-cz137"},
+	{"phosphor-bronze-5", "bronze,bronze sheet,bronce,bronzo,brons,青銅", "phosphor-bronze-8,silicon-bronze-high"},
+	{"silver-925", "silver,silver sheet,silber,argent,plata,argento,zilver,prata,銀", "silver-958,silver-950,silver-900"},
 }
 
-// rivals are the other readings of what was called: metals of the same name or
-// grade, and those of a doubtful name, unless other words dispel the doubt.
+// rivals are the other metals that a text may mean: those of the same name or
+// grade, those of a doubtful name unless other words of the text remove the doubt,
+// and a family's usual sheets if the text says that the metal is not known.
 func rivals(calls []call) []Hit {
 	var list []Hit
 	for _, c := range calls[1:] {
@@ -47,6 +51,9 @@ func rivals(calls []call) []Hit {
 	}
 	if calls[0].amid {
 		return list
+	}
+	if calls[0].vague {
+		list = append(list, relatives(calls[0])...)
 	}
 	for _, d := range doubtful {
 		if d.id == calls[0].metal.ID && holds(d.names, calls[0].name) {
@@ -56,7 +63,7 @@ func rivals(calls []call) []Hit {
 	return list
 }
 
-// relatives are what else to offer for a family's plain word.
+// relatives are the usual sheets of the family that was named by its plain word.
 func relatives(c call) []Hit {
 	var list []Hit
 	for _, k := range kin {
@@ -67,15 +74,15 @@ func relatives(c call) []Hit {
 	return list
 }
 
-// holds says that a list of folded names holds one of the catalogue's.
+// holds says that a list of folded names, with commas between, holds a name.
 func holds(names, name string) bool {
 	return slices.Contains(strings.Split(names, ","), strings.Join(words(fold(name)), " "))
 }
 
 // appendHits adds the metals of a list of ids that are not there yet.
 func appendHits(list []Hit, ids, why string) []Hit {
-	for id := range strings.SplitSeq(ids, ",") {
-		m, ok := ByID(id)
+	for _, id := range strings.Split(ids, ",") {
+		m, ok := byID(id)
 		if ok && !slices.ContainsFunc(list, func(h Hit) bool { return h.Metal == m }) {
 			list = append(list, Hit{m, why, m.Remark})
 		}

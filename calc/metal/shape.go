@@ -5,9 +5,31 @@ import (
 	"strings"
 )
 
-// withoutShapes drops the words that say in what form a metal comes or what is
-// to be done with it, and sizes; all of them if there is nothing else.
-func withoutShapes(list []string) []string {
+// withoutShapes is the words as they stand; then, where several of them say in
+// what form a metal comes or what is to be done with it, the words without those
+// and without sizes but with one such word kept, each in turn, since it may be part
+// of a name ("engraving grade brass"); last the words without any of them.
+func withoutShapes(list []string) (forms [][]string) {
+	forms = append(forms, list)
+	isShape := func(w string) bool { return shapes[w] }
+	first := slices.IndexFunc(list, isShape)
+	if several := first >= 0 && slices.ContainsFunc(list[first+1:], isShape); several {
+		for i, w := range list {
+			if shapes[w] {
+				forms = append(forms, dropShapes(list, i))
+			}
+		}
+	}
+	if bare := dropShapes(list, -1); !slices.Equal(bare, list) {
+		forms = append(forms, bare)
+	}
+	return forms
+}
+
+// dropShapes drops the words that say in what form a metal comes or what is to be
+// done with it, and sizes, but keeps the word at one place; it drops nothing if
+// nothing would be left.
+func dropShapes(list []string, keep int) []string {
 	silver := slices.Contains(list, "sterling") || slices.Contains(list, "silver") && !slices.Contains(list, "nickel")
 	var kept []string
 	for i := 0; i < len(list); i++ {
@@ -15,7 +37,7 @@ func withoutShapes(list []string) []string {
 		switch n := sizeLength(list[i:]); {
 		case n > 0:
 			i += n - 1
-		case silver && strings.HasPrefix(w, "plate"): // silver plate is a coat on another metal
+		case i == keep || silver && strings.HasPrefix(w, "plate"): // silver plate is a coat on another metal
 			kept = append(kept, w)
 		case !shapes[w] && !isTemper(w):
 			kept = append(kept, withoutTail(w))
@@ -27,7 +49,7 @@ func withoutShapes(list []string) []string {
 	return kept
 }
 
-// sizeLength is how many words of the beginning are a size: "18 ga", "18ga",
+// sizeLength is how many words at the beginning are a size: "18 ga", "18ga",
 // "0.8 mm", "1 1/16 in", "6 x 12 in", "100x50mm".
 func sizeLength(list []string) int {
 	const most = 5
@@ -59,8 +81,7 @@ func isTemper(w string) bool {
 	return len(figures) == 2
 }
 
-// isSize says that a word is figures with a unit at their end, or figures
-// multiplied.
+// isSize says that a word is a number with its unit, or several with x between.
 func isSize(w string) bool {
 	figures := strings.TrimRight(w, "abcdefghijklmnopqrstuvwyz")
 	if figures == w {
@@ -72,15 +93,15 @@ func isSize(w string) bool {
 // withoutTail drops the form that German joins to a metal ("Neusilberblech").
 func withoutTail(w string) string {
 	for _, tail := range tails {
-		if head, ok := strings.CutSuffix(w, tail); ok && len(head) >= len("kupfer")-1 {
+		if head, ok := strings.CutSuffix(w, tail); ok && len(head) >= len("kupfer") {
 			return head
 		}
 	}
 	return w
 }
 
-// withoutSizes drops sizes from a folded text ("0.8 mm", "18 ga"), whose numbers
-// are no shares.
+// withoutSizes drops sizes from a folded text ("0.8 mm", "18 ga"): their numbers are
+// not shares.
 func withoutSizes(folded string) string {
 	list := strings.Fields(folded)
 	var kept []string

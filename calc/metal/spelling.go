@@ -8,9 +8,9 @@ import (
 	"github.com/agnivade/levenshtein"
 )
 
-// How far a word may be from what was meant. One under six letters is taken as
-// it stands, or for one of the staples, a letter away; beside other words that
-// are right, five letters are enough.
+// How far a word may be from the word that was meant. A word under six letters,
+// or under five beside others that are right, is corrected only to one of the
+// staples (see nearly for short words of names).
 const (
 	spellableAlone  = 6
 	spellableAmong  = 5
@@ -18,16 +18,16 @@ const (
 	anyFirstLetter  = 8 // letters from which the first may be the one slip
 	mostSpellings   = 4 // of one word that are tried
 	mostCorrections = 2 // words of a phrase that are corrected at once
-	longestMisspelt = 6 // words of a phrase of which some are
+	longestMisspelt = 6 // words of a phrase that is corrected
 )
 
-var staples = set("brass copper bronze silver")
+var staples = set("brass copper bronze silver ottone")
 
 // spellable is a word that a misspelt one is compared with.
 type spellable struct {
 	word   string
 	n      int     // letters
-	which  letters // to see at a glance that a word is too far off
+	which  letters // shows quickly that a word is too far off
 	staple bool
 	run    bool // a name of several words run together
 }
@@ -35,9 +35,7 @@ type spellable struct {
 // letters is a set of the letters a to z.
 type letters uint32
 
-// lettersOf is kept out of its callers for the size of the program.
-//
-//go:noinline
+// lettersOf is the letters of a word; what is not a to z is left out.
 func lettersOf(w string) (l letters) {
 	for i := range len(w) {
 		if c := w[i] - 'a'; c < 26 {
@@ -47,34 +45,35 @@ func lettersOf(w string) (l letters) {
 	return l
 }
 
-// apart is how many slips it takes at least to turn words of these letters into
-// each other: one for each letter that only the one or only the other has.
+// apart is the least number of slips between two words of these letters: one for
+// each letter that only one of them has.
 func (l letters) apart(other letters) int {
 	return max(bits.OnesCount32(uint32(l&^other)), bits.OnesCount32(uint32(other&^l)))
 }
 
-// strangers tell what a text may be that calls no metal by its name: a name that
-// is misspelt, or another thing.
+// strangers tell what a text may mean that is not a name in the catalogue: a name
+// that is misspelt, or another material.
 type strangers struct {
 	vocabulary []spellable     // what a misspelt word is compared with
+	withPh     []string        // those of them that are written with ph
 	known      map[string]bool // words of names
-	fixed      map[string]bool // words that mean something else, and are never misspelt ones
+	fixed      map[string]bool // words that mean something else and are never corrected
 
-	others       map[string]string // other things, see others.go
+	others       map[string]string // other metals and things by name, see others.go
 	longestOther int               // in words
-	guesses      []spellable       // their names of one long word
+	guesses      []spellable       // names of others that are one long word
 }
 
 func newStrangers(names []whole) *strangers {
 	x := &strangers{known: make(map[string]bool, manyNames), fixed: map[string]bool{}}
-	x.others, x.longestOther = otherThings()
+	x.others, x.longestOther = othersByName()
 	for _, list := range []map[string]bool{joints, shapes, lookAlikes} {
 		for w := range list {
 			x.fixed[w] = true
 		}
 	}
 	for name := range x.others {
-		for w := range strings.FieldsSeq(name) {
+		for _, w := range strings.Fields(name) {
 			x.fixed[w] = true
 		}
 		if n := utf8.RuneCountInString(name); n >= guessable && !strings.Contains(name, " ") {
@@ -86,13 +85,12 @@ func newStrangers(names []whole) *strangers {
 	return x
 }
 
-// addSpellable enters the staples, the long words of names and Spanish brass,
-// which the French write longer, and names run together, in the catalogue's
-// order.
+// addSpellable enters, in the catalogue's order, the staples, the long words of
+// names, the Spanish word for brass, and names without their blanks.
 func (x *strangers) addSpellable(names []whole) {
 	had := map[string]bool{}
 	for _, w := range names {
-		for one := range strings.FieldsSeq(w.folded) {
+		for _, one := range strings.Fields(w.folded) {
 			x.known[one] = true
 			x.addOneSpellable(one, false, had)
 		}
@@ -108,17 +106,21 @@ func (x *strangers) addOneSpellable(w string, run bool, had map[string]bool) {
 		return
 	}
 	had[w] = true
+	if strings.Contains(w, "ph") {
+		x.withPh = append(x.withPh, w)
+	}
 	x.vocabulary = append(x.vocabulary, spellable{w, n, lettersOf(w), staples[w], run})
 }
 
-// spelling is a word that may have been meant, and how many slips away it is.
+// spelling is a word that may have been meant, and its distance in slips.
 type spelling struct {
 	word  string
 	slips int
 }
 
-// spellings lists what a word may have been meant for, nearest first, in the
-// vocabulary's order among equals; alone says that the word is all there is.
+// spellings lists the words that may have been meant by a misspelt one, nearest
+// first, and among equals in the vocabulary's order; alone says that the text has
+// no other word.
 func (x *strangers) spellings(word string, alone bool) []spelling {
 	n := utf8.RuneCountInString(word)
 	if x.fixed[word] || strings.ContainsAny(word, "0123456789") {
@@ -143,14 +145,22 @@ func (x *strangers) spellings(word string, alone bool) []spelling {
 			far = append(far, spelling{v.word, d})
 		}
 	}
+	for _, w := range x.withPh {
+		if w != word && withoutPh(w) == withoutPh(word) {
+			near = append(near, spelling{w, 1}) // "phosfor"
+		}
+	}
 	near = append(near, far...)
 	return near[:min(len(near), mostSpellings)]
 }
 
-// slips counts letters wrong, missing or too many between two words of n and m
-// letters, two neighbours swapped as one; words that are further apart than
-// allowed count as allowed + 1. The first letter is right in all but long words:
-// that keeps grass from being brass.
+// withoutPh is a word with f for ph, which some languages write.
+func withoutPh(w string) string { return strings.ReplaceAll(w, "ph", "f") }
+
+// slips is the distance between two words of n and m letters: each letter that is
+// wrong, missing or too many counts one, two swapped neighbours count one together.
+// Words further apart than allowed count as allowed + 1. The first letter must be
+// right in all but long words, so that grass is not brass.
 func slips(a, b string, n, m, allowed int) int {
 	switch {
 	case m-n > allowed || n-m > allowed:
@@ -165,8 +175,8 @@ func slips(a, b string, n, m, allowed int) int {
 	return allowed + 1
 }
 
-// swapped says that two words differ by two neighbouring letters changing
-// places, which the distance counts as two slips.
+// swapped says that two words differ by two neighbouring letters that changed
+// places, which Levenshtein's distance counts as two.
 func swapped(a, b string) bool {
 	if len(a) != len(b) {
 		return false
@@ -178,9 +188,10 @@ func swapped(a, b string) bool {
 	return i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
 }
 
-// corrections tries a list of words with up to mostCorrections of them
-// corrected, and says how many slips that forgives. A word of no name must be
-// corrected; a word of one may be, since names are mixed ("sterling silber").
+// corrections calls try with every correction of a list of words, of at most
+// mostCorrections words, and with its number of slips. A word that is in no name
+// must be corrected. A word of a name may be, since people mix languages
+// ("sterling silber").
 func (x *strangers) corrections(list []string, try func(corrected []string, slips int)) {
 	if len(list) > longestMisspelt {
 		return

@@ -46,26 +46,29 @@ const (
 	standard
 )
 
-// Words for a gauge, folded, before and after its number.
-var (
-	gaugeFirst = []struct {
-		word string
-		is   system
-	}{
-		{"#", anyGauge}, {"no", anyGauge}, {"nr", anyGauge}, {"number", anyGauge}, {"gauge", anyGauge}, {"gage", anyGauge},
-		{"ga", anyGauge}, {"awg", brownSharpe}, {"b&s", brownSharpe}, {"swg", standard},
+// gaugeBefore are the words in front of a number that name its gauge.
+var gaugeBefore = [...]struct {
+	word string
+	is   system
+}{
+	{"#", anyGauge}, {"no", anyGauge}, {"nr", anyGauge}, {"number", anyGauge}, {"gauge", anyGauge}, {"gage", anyGauge},
+	{"ga", anyGauge}, {"awg", brownSharpe}, {"b&s", brownSharpe}, {"swg", standard},
+}
+
+// gaugeAfter is the gauge that a folded word behind a number names.
+func gaugeAfter(word string) system {
+	switch word {
+	case "ga", "gauge", "gage", "gauges":
+		return anyGauge
+	case "awg", "awggauge", "gaugeawg", "gaawg", "b&s", "bands", "b&sga", "b&sgauge", "gab&s", "gaugeb&s",
+		"brown&sharpe", "brownandsharpe", "brown&sharpegauge", "americanwiregauge":
+		return brownSharpe
+	case "swg", "swggauge", "gaugeswg", "gaswg", "iswg", "britishgauge", "imperialgauge", "britishstandardwiregauge",
+		"imperialstandardwiregauge", "imperialwiregauge":
+		return standard
 	}
-	gaugeLast = map[string]system{
-		"ga": anyGauge, "gauge": anyGauge, "gage": anyGauge, "gauges": anyGauge,
-		"awg": brownSharpe, "awggauge": brownSharpe, "gaugeawg": brownSharpe, "gaawg": brownSharpe,
-		"b&s": brownSharpe, "bands": brownSharpe, "b&sga": brownSharpe, "b&sgauge": brownSharpe, "gab&s": brownSharpe,
-		"gaugeb&s": brownSharpe, "brown&sharpe": brownSharpe, "brownandsharpe": brownSharpe,
-		"brown&sharpegauge": brownSharpe, "americanwiregauge": brownSharpe,
-		"swg": standard, "swggauge": standard, "gaugeswg": standard, "gaswg": standard, "iswg": standard,
-		"britishgauge": standard, "imperialgauge": standard, "britishstandardwiregauge": standard,
-		"imperialstandardwiregauge": standard, "imperialwiregauge": standard,
-	}
-)
+	return noGauge
+}
 
 // takeGauge reads a tidied text as a gauge, in metres; found is false where it
 // is none.
@@ -76,7 +79,7 @@ func takeGauge(s string) (metres float64, found bool, err *Error) {
 	// Consume the word in front.
 	lower := strings.ToLower(s)
 	is := noGauge
-	for _, w := range gaugeFirst {
+	for _, w := range gaugeBefore {
 		if after, ok := strings.CutPrefix(lower, w.word); ok && begins(strings.TrimLeft(after, ". "), digits) {
 			is, lower = w.is, strings.TrimLeft(after, ". ")
 			break
@@ -92,7 +95,7 @@ func takeGauge(s string) (metres float64, found bool, err *Error) {
 
 	// Consume the word behind.
 	if word := fold(lower[end:]); word != "" {
-		last := gaugeLast[word]
+		last := gaugeAfter(word)
 		if last == noGauge {
 			return 0, false, nil
 		}
@@ -105,7 +108,7 @@ func takeGauge(s string) (metres float64, found bool, err *Error) {
 	}
 	n, ok := gaugeNumber(count)
 	if !ok {
-		return 0, true, &Error{BadNumber, "a gauge is a whole number, or 00, 000, 2/0 and the like"}
+		return 0, true, mistake(BadNumber, "a gauge is a whole number, or 00, 000, 2/0 and the like")
 	}
 	metres, err = gaugeOf(n, is)
 	return metres, true, err
@@ -138,10 +141,10 @@ func gaugeOf(n int, is system) (float64, *Error) {
 		if i := n - standardWireFirst; i >= 0 && i < len(standardWire) {
 			return standardWire[i] * 254 / 1e8, nil
 		}
-		return 0, &Error{OutOfSize, "British gauges go from 7/0 to 50"}
+		return 0, mistake(OutOfSize, "British gauges go from 7/0 to 50")
 	}
 	if n < brownSharpeFirst || n > brownSharpeLast {
-		return 0, &Error{OutOfSize, "gauges go from 0000 to " + strconv.Itoa(brownSharpeLast)}
+		return 0, mistake(OutOfSize, "gauges go from 0000 to "+strconv.Itoa(brownSharpeLast))
 	}
 	return BrownSharpe(n), nil
 }

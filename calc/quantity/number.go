@@ -14,6 +14,7 @@ const mostDigits = 40
 type number struct {
 	value    float64
 	fraction bool // typed with a stroke
+	mixed    bool // a whole number and a fraction
 	marked   bool // typed with a decimal mark
 	places   int  // digits before the mark
 }
@@ -39,9 +40,9 @@ func takeNumber(s string) (n number, rest string, err *Error) {
 				err = short
 			}
 			if err == nil && part >= 1 {
-				err = &Error{BadNumber, "a fraction of one or more after a whole number"}
+				err = mistake(BadNumber, "a fraction of one or more after a whole number")
 			}
-			return number{value: n + part, fraction: true}, rest, err
+			return number{value: n + part, fraction: true, mixed: true}, rest, err
 		}
 	}
 
@@ -54,14 +55,15 @@ func takeNumber(s string) (n number, rest string, err *Error) {
 		}
 	}
 	if whole == "" && decimals == "" {
-		return number{}, s, &Error{BadNumber, "it does not begin with a number"}
+		return number{}, s, mistake(BadNumber, "it does not begin with a number")
 	}
 
 	// Consume the exponent.
 	exponent, after := takeExponent(after)
 
 	if mark == ',' && exponent == "" && thousands(whole, decimals) && !begins(after, ".,") {
-		return number{}, after, &Error{Ambiguous, "it may be " + whole + decimals + " or " + whole + "." + decimals}
+		thousand, point := whole+decimals, whole+"."+decimals
+		return number{}, after, asked("it may be "+thousand+" or "+point, thousand, point)
 	}
 	value, err := parse(whole + "." + decimals + exponent)
 	return number{value: value, marked: mark != 0, places: len(whole)}, after, err
@@ -89,7 +91,7 @@ func takeFraction(s string) (value float64, rest string, ok bool, err *Error) {
 	}
 	b, err := parse(bottom)
 	if err == nil && b == 0 {
-		err = &Error{BadNumber, "a fraction over zero"}
+		err = mistake(BadNumber, "a fraction over zero")
 	}
 	if err != nil {
 		return 0, rest, true, err
@@ -117,15 +119,15 @@ func takeExponent(s string) (exponent, rest string) {
 // "inf", "nan", a hexadecimal or an underscore.
 func parse(digits string) (float64, *Error) {
 	if len(digits) > mostDigits {
-		return 0, &Error{OutOfSize, "more than " + strconv.Itoa(mostDigits) + " digits"}
+		return 0, mistake(OutOfSize, "more than "+strconv.Itoa(mostDigits)+" digits")
 	}
 	value, err := strconv.ParseFloat(digits, 64)
 	if err != nil || math.IsInf(value, 0) {
-		return 0, &Error{OutOfSize, "it is too large a number"}
+		return 0, mistake(OutOfSize, "it is too large a number")
 	}
 	mantissa, _, _ := strings.Cut(digits, "e")
 	if value < tiniest && strings.Trim(mantissa, "0.") != "" {
-		return 0, &Error{OutOfSize, "it is too small a number"}
+		return 0, mistake(OutOfSize, "it is too small a number")
 	}
 	return value, nil
 }
@@ -141,21 +143,21 @@ func untidy(s, rest string, n number) *Error {
 	next := strings.TrimLeft(trimmed[width:], " ")
 	switch {
 	case begins(trimmed, digits), trimmed != rest && begins(trimmed, ".,") && begins(next, digits):
-		return &Error{BadNumber, "a blank inside a number"}
+		return mistake(BadNumber, "a blank inside a number")
 	case begins(trimmed, ".,") && n.fraction:
-		return &Error{BadNumber, "a fraction is one whole number over another"}
+		return mistake(BadNumber, "a fraction is one whole number over another")
 	case begins(trimmed, ".,") && n.marked && begins(next, digits):
-		return &Error{BadNumber, "two decimal marks"}
+		return mistake(BadNumber, "two decimal marks")
 	case begins(trimmed, ".,"):
-		return &Error{BadNumber, "a mark without digits after it"}
+		return mistake(BadNumber, "a mark without digits after it")
 	case begins(trimmed, "/"):
-		return &Error{BadNumber, "a fraction is one whole number over another"}
+		return mistake(BadNumber, "a fraction is one whole number over another")
 	case begins(trimmed, "_"):
-		return &Error{BadNumber, "a line inside a number"}
+		return mistake(BadNumber, "a line inside a number")
 	case strings.HasPrefix(s, "0x"), strings.HasPrefix(s, "0X"):
-		return &Error{BadNumber, "only the digits 0 to 9 are read"}
+		return mistake(BadNumber, "only the digits 0 to 9 are read")
 	case begins(trimmed, "-+*x×±~") && begins(next, digits), strings.HasPrefix(trimmed, "to "):
-		return &Error{BadNumber, "two numbers, where one is wanted"}
+		return mistake(BadNumber, "two numbers, where one belongs")
 	}
 	return nil
 }
@@ -163,9 +165,6 @@ func untidy(s, rest string, n number) *Error {
 const digits = "0123456789"
 
 // takeDigits takes the digits off the front.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func takeDigits(s string) (taken, rest string) {
 	n := 0
 	for n < len(s) && '0' <= s[n] && s[n] <= '9' {
@@ -175,9 +174,6 @@ func takeDigits(s string) (taken, rest string) {
 }
 
 // begins is true of a text that begins with one of the characters.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func begins(s, characters string) bool {
 	for _, r := range s {
 		return strings.ContainsRune(characters, r)

@@ -8,37 +8,56 @@ import (
 
 // Print writes a value in SI in a unit: three significant figures, a blank, the
 // unit's sign ("12.5 cm²", "38.0 %"). It is off by at most half its last digit,
-// and Read reads it back to what prints the same. Two things it says in the
+// and Read reads it back to what prints the same. Three things it says in the
 // trade's way:
 //   - a time, whatever its unit: whole minutes from 10 min on ("25 min", "4 h 45 min"), below that minutes
 //     with three figures, below 1 min seconds;
-//   - a volume in qt: from four quarts on in gal.
+//   - a current in A: under 0.1 A in mA;
+//   - a volume in qt: from four quarts on in gal, under one in fl oz.
 //
 // Beyond 1e-300 and 1e300 of a unit it prints 0 and 1e300.
-func Print(si float64, kind Kind, unit string) string {
+func Print(si float64, kind Kind, unit string) string { return three.print(si, kind, unit) }
+
+// PrintEstimate is Print with two significant figures, for what is known roughly.
+// Whole minutes stay whole.
+func PrintEstimate(si float64, kind Kind, unit string) string { return two.print(si, kind, unit) }
+
+// PrintNumber writes three significant figures, without thousands marks, and as
+// "1.23e9" outside 1e-6 to 1e7. What is not a number is a dash.
+func PrintNumber(x float64) string { return three.number(x) }
+
+// figures is how many significant figures are printed.
+type figures int
+
+const (
+	two   figures = 2
+	three figures = 3
+)
+
+func (f figures) print(si float64, kind Kind, unit string) string {
 	switch {
 	case kind == Number:
-		return PrintNumber(si)
+		return f.number(si)
 	case kind == Time:
-		return printTime(si)
+		return f.time(si)
 	case unit == "qt":
-		return printQuarts(si)
+		return f.quarts(si)
+	case unit == "A":
+		return f.amperes(si)
 	}
 	u := must(unit)
-	return PrintNumber(steady(u.from(si), u)) + " " + u.sign
+	return f.number(f.steady(u.from(si), u)) + " " + u.sign
 }
 
-// steady drops what a change of a temperature's zero leaves of a nought.
-func steady(x float64, u *unit) float64 {
-	if u.zero != 0 && math.Abs(rounded(x)) < 1e-9 {
+// steady drops what a change of a temperature's zero leaves of a 0.
+func (f figures) steady(x float64, u *unit) float64 {
+	if u.zero != 0 && math.Abs(f.rounded(x)) < 1e-9 {
 		return 0
 	}
 	return x
 }
 
-// PrintNumber writes three significant figures, without thousands marks, and as
-// "1.23e9" outside 1e-6 to 1e7. What is not a number is a dash.
-func PrintNumber(x float64) string {
+func (f figures) number(x float64) string {
 	switch {
 	case math.IsNaN(x):
 		return "–"
@@ -46,13 +65,32 @@ func PrintNumber(x float64) string {
 		return "0"
 	}
 	x = math.Max(-largest, math.Min(largest, x))
-	scientific := strconv.FormatFloat(x, 'e', 2, 64)
+	scientific := strconv.FormatFloat(x, 'e', int(f)-1, 64)
 	mantissa, exponent, _ := strings.Cut(scientific, "e")
 	e, _ := strconv.Atoi(exponent)
 	if e < -6 || e >= 7 {
 		return mantissa + "e" + strconv.Itoa(e)
 	}
-	return strconv.FormatFloat(rounded(x), 'f', max(0, 2-e), 64)
+	return strconv.FormatFloat(f.rounded(x), 'f', max(0, int(f)-1-e), 64)
+}
+
+// rounded is a number to so many significant figures.
+func (f figures) rounded(x float64) float64 {
+	r, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', int(f)-1, 64), 64)
+	return r
+}
+
+// amperes writes a current. Which unit it takes is decided after rounding, so that
+// 0.09996 A is 0.100 A.
+func (f figures) amperes(si float64) string {
+	milli := In(si, "mA")
+	switch size := math.Abs(f.rounded(milli)); {
+	case size < tiniest:
+		return "0 A"
+	case size < 100:
+		return f.number(milli) + " mA"
+	}
+	return f.number(math.Copysign(max(math.Abs(si), 0.1), si)) + " A"
 }
 
 // PrintCount writes a whole number with all its digits.
@@ -63,33 +101,27 @@ func PrintCount(x float64) string {
 	return strconv.FormatFloat(math.Round(x)+0, 'f', 0, 64)
 }
 
-// rounded is a number to three significant figures.
-func rounded(x float64) float64 {
-	r, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 2, 64), 64)
-	return r
-}
-
 // hoursOnly is the time from which hours alone are printed, in minutes.
 const hoursOnly = 1e7
 
-// printTime writes a time. Which unit it takes is decided after rounding, so
+// time writes a time. Which unit it takes is decided after rounding, so
 // that 9.996 min is 10 min and 59.96 s is 1.00 min.
-func printTime(s float64) string {
+func (f figures) time(s float64) string {
 	minutes := s / 60
 	whole := math.Round(minutes)
 	switch {
 	case math.IsNaN(s):
-		return PrintNumber(s)
+		return f.number(s)
 	case math.Abs(s) < tiniest:
 		return "0 min"
 	case s < 0:
-		return "-" + printTime(-s)
-	case rounded(s) < 60:
-		return PrintNumber(s) + " s"
-	case rounded(minutes) < 10:
-		return PrintNumber(max(minutes, 1)) + " min"
+		return "-" + f.time(-s)
+	case f.rounded(s) < 60:
+		return f.number(s) + " s"
+	case f.rounded(minutes) < 10:
+		return f.number(max(minutes, 1)) + " min"
 	case whole >= hoursOnly:
-		return PrintNumber(s/3600) + " h"
+		return f.number(s/3600) + " h"
 	case whole < 60:
 		return PrintCount(whole) + " min"
 	}
@@ -100,11 +132,43 @@ func printTime(s float64) string {
 	return PrintCount(hours) + " h " + PrintCount(whole-60*hours) + " min"
 }
 
-// printQuarts writes a US volume.
-func printQuarts(si float64) string {
-	if quarts := In(si, "qt"); math.Abs(rounded(quarts)) < 4 {
-		return PrintNumber(quarts) + " qt"
+// quarts writes a US volume. Which unit it takes is decided after rounding, from
+// the smallest up, so that 31.98 fl oz is 1.00 qt.
+func (f figures) quarts(si float64) string {
+	in := func(unit string, least float64) (x float64, text string) {
+		x = In(si, unit)
+		return math.Abs(f.rounded(x)), f.number(math.Copysign(max(math.Abs(x), least), x)) + " " + unit
 	}
-	gallons := In(si, "gal")
-	return PrintNumber(math.Copysign(max(math.Abs(gallons), 1), gallons)) + " gal"
+	ounces, text := in("fl oz", 0)
+	if !(ounces < 32) {
+		quarts, inQuarts := in("qt", 1)
+		text = inQuarts
+		if !(quarts < 4) {
+			_, text = in("gal", 1)
+		}
+	}
+	return text
+}
+
+// PrintClock writes a time of day, in seconds after a midnight, as on a clock:
+// "16:05", "0:30 next day", "0:30, 2 days on". From a thousand days on it is the
+// days alone ("about 1200 days on"), and for what is no time after that midnight a dash.
+func PrintClock(seconds float64) string {
+	const day = 24 * 60
+	minutes := math.Round(seconds / 60)
+	switch {
+	case !(minutes >= 0):
+		return "–"
+	case minutes >= 1000*day:
+		return "about " + PrintNumber(minutes/day) + " days on"
+	}
+	days, left := int(minutes)/day, int(minutes)%day
+	text := strconv.Itoa(left/60) + ":" + strconv.Itoa(100 + left%60)[1:]
+	switch days {
+	case 0:
+		return text
+	case 1:
+		return text + " next day"
+	}
+	return text + ", " + strconv.Itoa(days) + " days on"
 }

@@ -86,7 +86,23 @@ var printed = []struct {
 	{-17100, Time, "min", "-4 h 45 min"},
 	{-30, Time, "min", "-30.0 s"},
 
+	{0.25, Current, "A", "0.250 A"},
+	{0.1, Current, "A", "0.100 A"},
+	{0.09996, Current, "A", "0.100 A"},
+	{0.09994, Current, "A", "99.9 mA"},
+	{0.054, Current, "A", "54.0 mA"},
+	{-0.054, Current, "A", "-54.0 mA"},
+	{0, Current, "A", "0 A"},
+	{0.25, Current, "mA", "250 mA"},
+	{math.NaN(), Current, "A", "– A"},
+
 	{0.001892705892, Volume, "qt", "2.00 qt"},
+	{0.000946352946, Volume, "qt", "1.00 qt"},
+	{0.000946352946 * 0.9997, Volume, "qt", "1.00 qt"},    // 31.99 fl oz
+	{0.000946352946 * 0.9982, Volume, "qt", "31.9 fl oz"}, // 31.94
+	{0.0002365882365, Volume, "qt", "8.00 fl oz"},         // a cup
+	{-0.0002365882365, Volume, "qt", "-8.00 fl oz"},
+	{0, Volume, "qt", "0 fl oz"},
 	{0.0037, Volume, "qt", "3.91 qt"},
 	{0.003785411784, Volume, "qt", "1.00 gal"},
 	{0.003785411784 * 0.9995, Volume, "qt", "1.00 gal"}, // 3.998 qt
@@ -102,6 +118,58 @@ func TestPrint(t *testing.T) {
 	}
 }
 
+// Source: two figures in place of three, by the same rules.
+func TestPrintEstimate(t *testing.T) {
+	for _, c := range []struct {
+		si   float64
+		kind Kind
+		unit string
+		want string
+	}{
+		{2.345, Resistance, "ohm", "2.3 Ω"},
+		{234.5, Resistance, "ohm", "230 Ω"},
+		{0.02351, Resistance, "ohm", "0.024 Ω"},
+		{9.96, Resistance, "ohm", "10 Ω"},
+		{1.23e-7, Resistance, "ohm", "1.2e-7 Ω"},
+		{1.25e7, Resistance, "ohm", "1.2e7 Ω"}, // half to even, as floats are rounded
+		{0, Resistance, "ohm", "0 Ω"},
+		{0.0503, Current, "A", "50 mA"},
+		{0.0996, Current, "A", "0.10 A"},
+		{0.0994, Current, "A", "99 mA"},
+		{0.791, Current, "A", "0.79 A"},
+		{487, CurrentDensity, "mA/cm2", "49 mA/cm²"},
+		{273.15, Temperature, "C", "0 °C"},
+		{0.00378, Volume, "qt", "1.0 gal"},
+		{0.00093, Volume, "qt", "31 fl oz"},
+		{0.000937, Volume, "qt", "1.0 qt"}, // 31.7 fl oz
+		{17100, Time, "min", "4 h 45 min"},
+		{92.4, Time, "min", "1.5 min"},
+		{0.5, Number, "", "0.50"},
+	} {
+		if got := PrintEstimate(c.si, c.kind, c.unit); got != c.want {
+			t.Errorf("%v in %q: %q, want %q", c.si, c.unit, got, c.want)
+		}
+	}
+}
+
+func TestPrintClock(t *testing.T) {
+	const day = 24 * 3600
+	for _, c := range []struct {
+		seconds float64
+		want    string
+	}{
+		{0, "0:00"}, {16*3600 + 5*60, "16:05"}, {16*3600 + 5*60 + 29, "16:05"}, {16*3600 + 5*60 + 31, "16:06"}, {day - 61, "23:59"},
+		{day - 29, "0:00 next day"}, {day, "0:00 next day"}, {day + 1800, "0:30 next day"}, {2*day - 31, "23:59 next day"},
+		{2 * day, "0:00, 2 days on"}, {2*day + 1800, "0:30, 2 days on"}, {1000*day - 60, "23:59, 999 days on"},
+		{1000 * day, "about 1000 days on"}, {1e30, "about 1.16e25 days on"}, {math.MaxFloat64, "about 1.00e300 days on"},
+		{-3600, "–"}, {math.NaN(), "–"}, {math.Inf(1), "about 1.00e300 days on"},
+	} {
+		if got := PrintClock(c.seconds); got != c.want {
+			t.Errorf("%v s: %q, want %q", c.seconds, got, c.want)
+		}
+	}
+}
+
 func TestPrintCount(t *testing.T) {
 	for _, c := range []struct {
 		x    float64
@@ -113,10 +181,18 @@ func TestPrintCount(t *testing.T) {
 	}
 }
 
-// again reads a printed quantity, prints it, and compares.
+// again reads a printed quantity, prints it, and compares, in three figures and
+// in two.
 func again(t *testing.T, si float64, kind Kind, unit string) {
 	t.Helper()
-	first := Print(si, kind, unit)
+	for _, f := range []figures{three, two} {
+		f.again(t, si, kind, unit)
+	}
+}
+
+func (f figures) again(t *testing.T, si float64, kind Kind, unit string) {
+	t.Helper()
+	first := f.print(si, kind, unit)
 	q, err := Read(first, "", kind)
 	if err != nil {
 		if e := err.(*Error); e.Code == OutOfSize { // only at the ends of floats
@@ -124,32 +200,30 @@ func again(t *testing.T, si float64, kind Kind, unit string) {
 		}
 		t.Fatalf("%v in %q prints %q: %v", si, unit, first, err)
 	}
-	nought := 0.0
+	zero := 0.0
 	if kind == Temperature {
-		nought = 1e-9 // K; less is 0 degrees
+		zero = 1e-9 // K; less is 0 degrees
 	}
-	if second := Print(q.Value, kind, unit); second != first {
+	if second := f.print(q.Value, kind, unit); second != first {
 		t.Fatalf("%v in %q prints %q, then %q", si, unit, first, second)
 	}
-	if off, half := math.Abs(q.Value-si), halfDigit(first, kind, unit); off > half*(1+1e-9)+1e-13*math.Abs(si) && off > nought {
+	if off, half := math.Abs(q.Value-si), f.halfDigit(first, kind, unit); off > half*(1+1e-9)+1e-13*math.Abs(si) && off > zero {
 		t.Fatalf("%v in %q prints %q: off by %v, half its last digit is %v", si, unit, first, off, half)
 	}
 }
 
 // halfDigit is half the last digit of a printed text, in SI.
-func halfDigit(text string, kind Kind, unit string) float64 {
+func (f figures) halfDigit(text string, kind Kind, unit string) float64 {
 	number, sign, _ := strings.Cut(text, " ")
 	x, _ := strconv.ParseFloat(number, 64)
 	switch {
-	case kind == Time && (strings.Contains(sign, "h ") || !strings.ContainsAny(number, ".e") && math.Abs(x) < hoursOnly/60):
+	case kind == Time && (strings.Contains(sign, "h ") || !strings.ContainsAny(number, ".e") && sign != "s" && math.Abs(x) < hoursOnly/60):
 		return 30 // whole minutes
-	case kind == Time:
-		unit = sign
-	case unit == "qt":
+	case kind == Time, unit == "qt", unit == "A":
 		unit = sign
 	}
-	third := math.Pow(10, math.Floor(math.Log10(math.Abs(x)*(1+1e-12)))-2)
-	return third / 2 * (Of(1, unit) - Of(0, unit))
+	last := math.Pow(10, math.Floor(math.Log10(math.Abs(x)*(1+1e-12)))-float64(f-1))
+	return last / 2 * (Of(1, unit) - Of(0, unit))
 }
 
 // Every unit of the table and of the vocabulary, over the sizes that are read.
@@ -170,7 +244,7 @@ func TestPrintedReadsBack(t *testing.T) {
 				again(t, Of(x, symbol), kind, symbol)
 				again(t, Of(-x, symbol), kind, symbol)
 			}
-			for _, x := range []float64{0, 1, 4, 9.995, 9.9949, 9.996, 59.95, 59.96, 599.5, 3599, 1e7, 9.995e6} {
+			for _, x := range []float64{0, 1, 4, 9.995, 9.9949, 9.996, 9.95, 9.949, 9.951, 31.95, 31.96, 31.5, 31.49, 59.5, 59.95, 59.96, 599.5, 3599, 1e7, 9.995e6} {
 				again(t, Of(x*math.Pow(10, float64(e)), symbol), kind, symbol)
 			}
 		}

@@ -23,11 +23,15 @@
 //	part     = word | ( "sq" | "cu" ) word | word ( "2" | "3" | "squared" | "cubed" )
 //
 // Both marks are decimal marks and nothing else: there are no thousands marks.
-// One text has two readings and is asked about, never guessed: a comma before
-// exactly three final digits, after one to three digits that are not a lone 0
-// ("1,234"). A compound ("2 h 30", "5' 6\"", "1 lb 3 oz") goes down in units of
+// A comma before exactly three final digits, after one to three digits that are
+// not a lone 0 ("1,234"), has two readings and is asked about, never guessed. A compound ("2 h 30", "5' 6\"", "1 lb 3 oz") goes down in units of
 // one kind; a last number without a unit counts minutes after hours, seconds
 // after minutes, inches after feet.
+//
+// A share, which is typed in per cent, is read as a part of the whole where it is
+// a fraction or in words ("1/3", "a third", "half"). A number under 1 without a %
+// sign ("0.4") is asked about, and so is a fraction with one ("1/3 %"). Small
+// numbers may be words before a unit ("two quarts", "half a litre").
 //
 // Words are read without regard to case, blanks and full stops, save where case
 // tells units apart: M is molar and never metre where a strength is wanted, and
@@ -35,14 +39,14 @@
 //
 // # Printing
 //
-// Print gives three significant figures, and times in hours and minutes. What it
-// prints is off by at most half its last digit, and reads back: printing what
-// was read from a printed text gives that text again.
+// Print gives three significant figures, PrintEstimate two, and both give times in
+// hours and minutes. What they print is off by at most half its last digit, and
+// reads back: printing what was read from a printed text gives that text again.
 //
 // # What it can't catch
 //
 // A unit that was meant otherwise and is of the right kind: "oz" is always the
-// avoirdupois ounce and "gal" the US gallon, whoever typed them.
+// avoirdupois ounce and "gal" the US gallon, in every country.
 package quantity
 
 // Kind is what a quantity measures.
@@ -95,18 +99,25 @@ type Code string
 
 const (
 	BadNumber Code = "number"    // can't be read as a number
-	BadUnit   Code = "unit"      // the wrong kind of unit, or a word that is none
+	BadUnit   Code = "unit"      // the wrong kind of unit, or a word that is not one
 	Ambiguous Code = "ambiguous" // two readings, asked about
 	OutOfSize Code = "range"     // absurdly large or small
 )
 
 // Error says why a text is no quantity.
 type Error struct {
-	Code   Code
-	Reason string // lower case, a clause: "two decimal marks"
+	Code     Code
+	Reason   string   // lower case, a clause: "two decimal marks"
+	Readings []string // of an Ambiguous text: what else to type, each of them clear; empty where none is likely
 }
 
 func (e *Error) Error() string { return e.Reason }
+
+// mistake is an error without readings.
+func mistake(code Code, reason string) *Error { return &Error{Code: code, Reason: reason} }
+
+// asked is an error that offers readings.
+func asked(reason string, readings ...string) *Error { return &Error{Ambiguous, reason, readings} }
 
 // Quantity is what a text says.
 type Quantity struct {

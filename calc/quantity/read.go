@@ -36,19 +36,27 @@ func read(text, bare string, kinds []Kind) (Quantity, *Error) {
 		return Quantity{}, err
 	}
 	if s == "" {
-		return Quantity{}, &Error{BadNumber, "nothing stands there"}
+		return Quantity{}, mistake(BadNumber, "nothing stands there")
 	}
 
 	// Consume the sign.
-	sign := 1.0
+	sign, before := 1.0, ""
 	if begins(s, "+-") {
 		if s[0] == '-' {
-			sign = -1
+			sign, before = -1, "-"
 		}
 		s = strings.TrimLeft(s[1:], " ")
 	}
 
-	// A gauge and a clock's colons are no number with a unit: look for them first.
+	// Words, a gauge and a clock's colons are no number with a unit: look for them first.
+	if sharesAsTyped(bare, kinds) {
+		if share, ok := shareInWords(s); ok {
+			return Quantity{sign * share, Share, "%"}, nil
+		}
+	}
+	if !begins(s, digits) {
+		s = spelled(s)
+	}
 	if metres, found, err := takeGauge(s); found {
 		return special(metres, "mm", Length, sign < 0, err, kinds)
 	}
@@ -58,28 +66,38 @@ func read(text, bare string, kinds []Kind) (Quantity, *Error) {
 
 	// Consume the number.
 	n, rest, err := takeNumber(s)
-	if err == nil {
-		err = untidy(s, rest, n)
+	if err == nil || err.Code == Ambiguous {
+		if wrong := untidy(s, rest, n); wrong != nil {
+			err = wrong
+		}
 	}
+	typed := before + strings.TrimSpace(strings.TrimSuffix(s, rest))
+	rest = strings.TrimSpace(rest)
 	if err != nil {
+		for i, reading := range err.Readings {
+			err.Readings[i] = strings.TrimSpace(before + reading + " " + rest)
+		}
 		return Quantity{}, err
 	}
+	n.value *= sign
 
 	// Consume the unit, or more numbers with theirs.
-	rest = strings.TrimSpace(rest)
 	if rest == "" {
-		return bareNumber(sign*n.value, n.fraction, bare, kinds)
+		return n.bare(typed, bare, kinds)
 	}
 	u, known, err := choose(rest, kinds)
 	if err == nil {
-		return u.quantity(sign * n.value)
+		return n.of(u)
+	}
+	for i, symbol := range err.Readings {
+		err.Readings[i] = typed + " " + strings.ReplaceAll(symbol, "_", " ")
 	}
 	if strings.ContainsAny(rest, digits) && !(known && powered(rest)) {
 		if q, ok := takeCompound(s, sign, kinds); ok {
 			return q, nil
 		}
 		if !known && sizes(rest) {
-			err = &Error{BadNumber, "two numbers, where one is wanted"}
+			err = mistake(BadNumber, "two numbers, where one belongs")
 		}
 	}
 	return Quantity{}, err
@@ -105,33 +123,15 @@ func powered(rest string) bool {
 func special(si float64, symbol string, kind Kind, signed bool, err *Error, kinds []Kind) (Quantity, *Error) {
 	switch {
 	case !among(kind, kinds) && kind == Length:
-		return Quantity{}, &Error{BadUnit, "a gauge measures length"}
+		return Quantity{}, mistake(BadUnit, "a gauge measures length")
 	case !among(kind, kinds):
-		return Quantity{}, &Error{BadUnit, "a colon stands between hours and minutes"}
+		return Quantity{}, mistake(BadUnit, "a colon stands between hours and minutes")
 	case err != nil:
 		return Quantity{}, err
 	case signed:
-		return Quantity{}, &Error{BadNumber, "a gauge has no sign"}
+		return Quantity{}, mistake(BadNumber, "a gauge has no sign")
 	}
 	return Quantity{si, kind, symbol}, nil
-}
-
-// bareNumber gives a number without a unit the bare one.
-func bareNumber(x float64, fraction bool, bare string, kinds []Kind) (Quantity, *Error) {
-	if bare == "" {
-		switch {
-		case among(Number, kinds):
-			return pure.quantity(x)
-		case among(Share, kinds):
-			return Quantity{}, &Error{Ambiguous, "a unit or a % sign is needed"}
-		}
-		return Quantity{}, &Error{Ambiguous, "a unit is needed"}
-	}
-	u := must(bare)
-	if u.kind == Share && fraction {
-		return Quantity{}, &Error{Ambiguous, "a fraction of the whole or of one per cent: a % sign is needed"}
-	}
-	return u.quantity(x)
 }
 
 // quantity makes a quantity of a value in the unit, unless its size is absurd.
@@ -139,9 +139,9 @@ func (u unit) quantity(x float64) (Quantity, *Error) {
 	si := u.to(x)
 	switch {
 	case math.Abs(si) > mostRead:
-		return Quantity{}, &Error{OutOfSize, "it is too large a number"}
+		return Quantity{}, mistake(OutOfSize, "it is too large a number")
 	case x != 0 && math.Abs(si) < leastRead && u.zero == 0:
-		return Quantity{}, &Error{OutOfSize, "it is too small a number"}
+		return Quantity{}, mistake(OutOfSize, "it is too small a number")
 	}
 	return Quantity{si + 0, u.kind, u.symbol}, nil // + 0 makes a plain zero of -0
 }
@@ -162,9 +162,9 @@ func takeClock(s string) (seconds float64, found bool, err *Error) {
 		count, rest = takeDigits(rest[1:])
 		switch n, short := strconv.Atoi(count); {
 		case size < 1:
-			return 0, true, &Error{BadNumber, "more than hours, minutes and seconds"}
+			return 0, true, mistake(BadNumber, "more than hours, minutes and seconds")
 		case short != nil || len(count) > 2 || n > 59:
-			return 0, true, &Error{BadNumber, "after a colon stand the minutes, 00 to 59"}
+			return 0, true, mistake(BadNumber, "after a colon stand the minutes, 00 to 59")
 		default:
 			seconds += size * float64(n)
 		}
@@ -173,21 +173,37 @@ func takeClock(s string) (seconds float64, found bool, err *Error) {
 	case "", "h", "hr", "hrs", "hour", "hours", "hmin", "hm", "h:min", "h:mm", "hms", "hh:mm", "std":
 		return seconds, true, err
 	case "min", "mins", "minutes", "m", "min:s", "m:s", "mm:ss":
-		return 0, true, &Error{Ambiguous, "it may be hours and minutes or minutes and seconds"}
+		return 0, true, asked("it may be hours and minutes or minutes and seconds", clockReadings(s)...)
 	}
-	return 0, true, &Error{BadUnit, quoted(strings.TrimSpace(rest)) + " after hours and minutes is no unit known here"}
+	return 0, true, mistake(BadUnit, Quote(strings.TrimSpace(rest))+" after hours and minutes is no unit known here")
+}
+
+// clockReadings are "1 h 40 min" and "1 min 40 s" for "1:40"; none where there
+// are seconds too.
+func clockReadings(s string) []string {
+	first, rest := takeDigits(s)
+	second, rest := takeDigits(rest[1:])
+	if begins(rest, ":") {
+		return nil
+	}
+	return []string{first + " h " + second + " min", first + " min " + second + " s"}
 }
 
 // compounds are the kinds that are said in more than one unit.
 var compounds = []Kind{Time, Length, Mass, Volume}
 
-// lower is the unit that a last number without one takes, and how many make the
-// one before.
-var lower = map[string]struct {
-	symbol string
-	most   float64
-}{
-	"h": {"min", 60}, "min": {"s", 60}, "ft": {"in", 12},
+// below is the unit that a last number without one takes after a unit, and how
+// many of it make that; "" where one must be typed.
+func below(unit string) (symbol string, most float64) {
+	switch unit {
+	case "h":
+		return "min", 60
+	case "min":
+		return "s", 60
+	case "ft":
+		return "in", 12
+	}
+	return "", 0
 }
 
 // takeCompound reads several numbers, each with a unit smaller than the last one's.
@@ -222,11 +238,11 @@ func takeCompound(s string, sign float64, kinds []Kind) (Quantity, bool) {
 // next is the unit of a compound's next number, after one in the unit u.
 func (u unit) next(word string, n number, final bool, wanted []Kind) (unit, bool) {
 	if word == "" {
-		l, ok := lower[u.symbol]
-		if !ok || !final || n.value >= l.most || n.places > 2 {
+		symbol, most := below(u.symbol)
+		if symbol == "" || !final || n.value >= most || n.places > 2 {
 			return unit{}, false
 		}
-		return *must(l.symbol), true
+		return *must(symbol), true
 	}
 	v, _, err := choose(word, wanted)
 	if err != nil || u.symbol != "" && v.to(1) >= u.to(1) {

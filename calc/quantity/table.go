@@ -25,6 +25,7 @@ type unit struct {
 	down   float64
 	zero   float64 // what is added first: temperatures
 	ask    string  // why the word has two readings; "" if it has one
+	means  string  // what else to type then: symbols, separated by blanks, with "_" for a blank
 }
 
 // row is a unit and the words for it, folded (see fold): lower case, no blanks,
@@ -106,7 +107,7 @@ var table = []row{
 		words: "impcups imperialcup imperialcups ukcup ukcups britishcup britishcups cupimp cupimperial cupuk cupsimp cupsimperial cupsuk"},
 	{unit: unit{kind: Volume, symbol: "imp fl oz", sign: "imp fl oz", up: imperial, down: 160e8},
 		words: "imperialfloz ukfloz britishfloz impfluidounce impfluidounces imperialfluidounce imperialfluidounces ukfluidounce ukfluidounces flozimp flozimperial flozuk fluidounceimperial fluidouncesimperial fluidouncesuk"},
-	{unit: unit{kind: Volume, symbol: "pint", ask: "a pint may be US (473 mL) or imperial (568 mL)"}, words: "pints pt pts"},
+	{unit: unit{kind: Volume, symbol: "pint", ask: "a pint may be US (473 mL) or imperial (568 mL)", means: "US_pt imp_pt"}, words: "pints pt pts"},
 
 	// Masses.
 	{unit: unit{kind: Mass, symbol: "g", sign: "g", up: 1, down: 1e3},
@@ -124,7 +125,7 @@ var table = []row{
 	{unit: unit{kind: Mass, symbol: "dwt", sign: "dwt", up: 24 * grain, down: 1e11}, words: "dwts pennyweight pennyweights"},
 	{unit: unit{kind: Mass, symbol: "grain", sign: "grain", up: grain, down: 1e11}, words: "grains"},
 	{unit: unit{kind: Mass, symbol: "ct", sign: "ct", up: 2, down: 1e4}, words: "carat carats metriccarat metriccarats"},
-	{unit: unit{kind: Mass, symbol: "gr", ask: "gr may be grams or grains"}},
+	{unit: unit{kind: Mass, symbol: "gr", ask: "gr may be grams or grains", means: "g grain"}},
 
 	// Times.
 	{unit: unit{kind: Time, symbol: "min", sign: "min", up: 60, down: 1},
@@ -143,7 +144,7 @@ var table = []row{
 	{unit: unit{kind: Temperature, symbol: "F", sign: "°F", up: 5, down: 9, zero: 459.67},
 		words: "degf degreef degreesf fahrenheit degfahrenheit degreefahrenheit degreesfahrenheit gradf gradfahrenheit"},
 	{unit: unit{kind: Temperature, symbol: "K", sign: "K", up: 1, down: 1}, words: "kelvin kelvins degk degreesk degreeskelvin"},
-	{unit: unit{kind: Temperature, symbol: "°", ask: "degrees may be C or F"}, words: "degree degrees grad grados gradi degres"},
+	{unit: unit{kind: Temperature, symbol: "°", ask: "degrees may be C or F", means: "C F"}, words: "degree degrees grad grados gradi degres"},
 
 	// Electricity.
 	{unit: unit{kind: Current, symbol: "A", sign: "A", up: 1, down: 1},
@@ -224,7 +225,4 @@ func init() {
 }
 
 // learn adds a word for a unit. One word may mean several, of different kinds.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func learn(word string, u *unit) { byWord[word] = append(byWord[word], u) }

@@ -3,7 +3,6 @@ package quantity
 import (
 	"strings"
 	"unicode"
-	"unicode/utf8"
 )
 
 // longest is how many bytes of text are looked at: a quantity in words is
@@ -15,7 +14,7 @@ const longest = 200
 // and texts that are too long.
 func tidy(text string) (string, *Error) {
 	if len(text) > longest {
-		return "", &Error{BadNumber, "it is too long for a number and a unit"}
+		return "", mistake(BadNumber, "it is too long for a number and a unit")
 	}
 	var b strings.Builder
 	last := rune(' ') // so that blanks in front are dropped
@@ -26,7 +25,7 @@ func tidy(text string) (string, *Error) {
 			continue
 		}
 		if unicode.IsDigit(r) {
-			return "", &Error{BadNumber, "only the digits 0 to 9 are read"}
+			return "", mistake(BadNumber, "only the digits 0 to 9 are read")
 		}
 		if blank(r) {
 			if last != ' ' {
@@ -35,7 +34,7 @@ func tidy(text string) (string, *Error) {
 			last = ' '
 			continue
 		}
-		if f, ok := fractions[r]; ok {
+		if f := fractionOf(r); f != "" {
 			if '0' <= last && last <= '9' {
 				b.WriteByte(' ')
 			}
@@ -44,7 +43,7 @@ func tidy(text string) (string, *Error) {
 			continue
 		}
 		last = r
-		if s, ok := lookAlikes[r]; ok {
+		if s := lookAlike(r); s != "" {
 			b.WriteString(s)
 		} else {
 			b.WriteRune(r)
@@ -59,23 +58,89 @@ func blank(r rune) bool {
 	return unicode.IsSpace(r) || unicode.IsControl(r) || unicode.Is(unicode.Cf, r) || r == '\u2800'
 }
 
-// fractions are the fractions of one character.
-var fractions = map[rune]string{
-	'½': "1/2", '⅓': "1/3", '⅔': "2/3", '¼': "1/4", '¾': "3/4", '⅕': "1/5", '⅖': "2/5", '⅗': "3/5", '⅘': "4/5",
-	'⅙': "1/6", '⅚': "5/6", '⅐': "1/7", '⅛': "1/8", '⅜': "3/8", '⅝': "5/8", '⅞': "7/8", '⅑': "1/9", '⅒': "1/10",
+// fractionOf is a fraction of one character in ASCII; "" for other characters.
+func fractionOf(r rune) string {
+	switch r {
+	case '½':
+		return "1/2"
+	case '⅓':
+		return "1/3"
+	case '⅔':
+		return "2/3"
+	case '¼':
+		return "1/4"
+	case '¾':
+		return "3/4"
+	case '⅕':
+		return "1/5"
+	case '⅖':
+		return "2/5"
+	case '⅗':
+		return "3/5"
+	case '⅘':
+		return "4/5"
+	case '⅙':
+		return "1/6"
+	case '⅚':
+		return "5/6"
+	case '⅐':
+		return "1/7"
+	case '⅛':
+		return "1/8"
+	case '⅜':
+		return "3/8"
+	case '⅝':
+		return "5/8"
+	case '⅞':
+		return "7/8"
+	case '⅑':
+		return "1/9"
+	case '⅒':
+		return "1/10"
+	}
+	return ""
 }
 
-// lookAlikes are characters that stand for others.
-var lookAlikes = map[rune]string{
-	'\u2212': "-", '\u2010': "-", '\u2011': "-", '\u2012': "-", '\u2013': "-", '\u2014': "-", // minus, hyphens, dashes
-	'\u2044': "/", '\u2215': "/", // fraction slash, division slash
-	'\u03bc': "µ", // Greek mu; the micro sign stays
-	'′':      "'", '’': "'", '‘': "'", 'ʹ': "'", '´': "'", '`': "'", '″': `"`, '“': `"`, '”': `"`, '„': `"`, 'ʺ': `"`, '˝': `"`,
-	'²': "^2", '³': "^3", '¹': "^1", '⁻': "^-",
-	'·': ".", '⋅': ".", '∙': ".", '•': ".",
-	'º': "°", '˚': "°", '℃': "°C", '℉': "°F",
-	'Ω': "ohm", '\u2126': "ohm", // Greek omega, ohm sign
-	'ℓ': "l", '％': "%", '，': ",",
+// lookAlike is what a character stands for that looks like another; "" for those
+// that stand for themselves.
+func lookAlike(r rune) string {
+	switch r {
+	case '\u2212', '\u2010', '\u2011', '\u2012', '\u2013', '\u2014': // minus, hyphens, dashes
+		return "-"
+	case '\u2044', '\u2215': // fraction slash, division slash
+		return "/"
+	case '\u03bc': // Greek mu; the micro sign stays
+		return "µ"
+	case '′', '’', '‘', 'ʹ', '´', '`':
+		return "'"
+	case '″', '“', '”', '„', 'ʺ', '˝':
+		return `"`
+	case '²':
+		return "^2"
+	case '³':
+		return "^3"
+	case '¹':
+		return "^1"
+	case '⁻':
+		return "^-"
+	case '·', '⋅', '∙', '•':
+		return "."
+	case 'º', '˚':
+		return "°"
+	case '℃':
+		return "°C"
+	case '℉':
+		return "°F"
+	case 'Ω', '\u2126': // Greek omega, ohm sign
+		return "ohm"
+	case 'ℓ':
+		return "l"
+	case '％':
+		return "%"
+	case '，':
+		return ","
+	}
+	return ""
 }
 
 // fold brings a unit's word to the form in which the table has it: lower case,
@@ -90,20 +155,22 @@ func fold(text string) string {
 		case r <= unicode.MaxASCII:
 			b = append(b, byte(r))
 		default:
-			r = unicode.ToLower(r)
-			if f, ok := folded[r]; ok {
-				b = append(b, f...)
-			} else {
-				b = utf8.AppendRune(b, r)
-			}
+			b = append(b, foldRune(unicode.ToLower(r))...)
 		}
 	}
 	return string(b)
 }
 
-// folded are the letters outside ASCII that units' words are typed with.
-var folded = map[rune]string{
-	'µ': "u", 'μ': "u", '°': "deg", 'ß': "ss", // lower case of the micro sign may be either
-	'à': "a", 'â': "a", 'ä': "a", 'á': "a", 'é': "e", 'è': "e", 'ê': "e", 'ë': "e", 'í': "i", 'ì': "i", 'î': "i",
-	'ó': "o", 'ò': "o", 'ô': "o", 'ö': "o", 'ú': "u", 'ù': "u", 'û': "u", 'ü': "u", 'ñ': "n", 'ç': "c",
+// foldRune folds a small letter or sign outside ASCII.
+func foldRune(r rune) string {
+	switch r {
+	case 'µ', 'μ': // the small letter of the micro sign may be either
+		return "u"
+	case '°':
+		return "deg"
+	}
+	if plain := Plain(r); plain != "" {
+		return plain
+	}
+	return string(r)
 }

@@ -20,15 +20,10 @@ func In(si float64, symbol string) float64 { return must(symbol).from(si) }
 func Of(value float64, symbol string) (si float64) { return must(symbol).to(value) }
 
 // to and from convert between a unit and SI: si = (value + zero) x up / down.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func (u *unit) to(value float64) float64 { return (value + u.zero) * u.up / u.down }
 func (u *unit) from(si float64) float64  { return si*u.down/u.up - u.zero }
 
-// must is kept out of its callers for the size of the program.
-//
-//go:noinline
+// must finds the unit of a symbol, which there has to be.
 func must(symbol string) *unit {
 	u := bySign(symbol)
 	if u == nil {
@@ -66,26 +61,14 @@ func choose(text string, kinds []Kind) (u unit, known bool, err *Error) {
 			continue
 		}
 		if u.ask != "" {
-			return unit{}, true, &Error{Ambiguous, u.ask}
+			return unit{}, true, asked(u.ask, strings.Fields(u.means)...)
 		}
 		return u, true, nil
 	}
 	if len(found) > 0 {
-		return unit{}, true, &Error{BadUnit, found[0].sign + " measures " + found[0].kind.String()}
+		return unit{}, true, mistake(BadUnit, found[0].sign+" measures "+found[0].kind.String())
 	}
-	return unit{}, false, &Error{BadUnit, quoted(text) + " is no unit known here"}
-}
-
-// quoted puts an unknown word between quotation marks, its first 40 characters.
-func quoted(word string) string {
-	n := 0
-	for at := range word {
-		if n == 40 {
-			return "“" + word[:at] + "…”"
-		}
-		n++
-	}
-	return "“" + word + "”"
+	return unit{}, false, mistake(BadUnit, Quote(text)+" is no unit known here")
 }
 
 func among(k Kind, kinds []Kind) bool {
@@ -169,10 +152,15 @@ func divisor(count string) (float64, bool) {
 	return n, n > 0 && len(count) <= 4 && count[0] != '0'
 }
 
-// liquids are the words after "g/L" that say what the litre is of.
-var liquids = map[string]string{
-	"water": "water", "h2o": "water", "wasser": "water", "eau": "water", "agua": "water", "acqua": "water",
-	"bath": "bath", "solution": "bath", "soln": "bath",
+// liquidOf is what the litre in "g/L" is of, by the word after it; "" for other words.
+func liquidOf(word string) string {
+	switch word {
+	case "water", "h2o", "wasser", "eau", "agua", "acqua":
+		return "water"
+	case "bath", "solution", "soln":
+		return "bath"
+	}
+	return ""
 }
 
 // cutLiquid takes "of water" or "of bath" off the end of a unit.
@@ -181,7 +169,7 @@ func cutLiquid(text string) (rest, liquid string) {
 	if at < 0 {
 		return text, ""
 	}
-	liquid = liquids[strings.ToLower(strings.Trim(text[at+1:], "()"))]
+	liquid = liquidOf(strings.ToLower(strings.Trim(text[at+1:], "()")))
 	if liquid == "" {
 		return text, ""
 	}
@@ -247,39 +235,35 @@ func shouted(u unit, text, key string) unit {
 	case Current, Voltage, Power, Resistance, Charge, conductance:
 		if text[0] == 'M' && u.symbol[0] == 'm' && !strings.HasPrefix(key, "milli") {
 			u.ask = "M stands for a million, m for a thousandth: " + u.sign + " is a thousandth"
+			u.means = u.symbol
 		}
 	}
 	return u
 }
 
-// Words before and after a length that make it an area or a volume.
-var (
-	squareFirst = []string{"square", "quadrat", "sq", "q"}
-	cubicFirst  = []string{"cubic", "kubik", "cu"}
-	squareLast  = []string{"2", "squared", "square", "sq", "carres", "carre", "cuadrados", "cuadrado", "quadrati", "quadrato"}
-	cubicLast   = []string{"3", "cubed", "cubes", "cube", "cubicos", "cubico", "cubi", "cubo"}
-)
+// powers are the words before and after a length that make it an area or a volume.
+var powers = [...]struct {
+	kind   Kind
+	before bool
+	words  []string
+}{
+	{Area, true, []string{"square", "quadrat", "sq", "q"}},
+	{Volume, true, []string{"cubic", "kubik", "cu"}},
+	{Area, false, []string{"2", "squared", "square", "sq", "carres", "carre", "cuadrados", "cuadrado", "quadrati", "quadrato"}},
+	{Volume, false, []string{"3", "cubed", "cubes", "cube", "cubicos", "cubico", "cubi", "cubo"}},
+}
 
 // power reads a folded word as a squared or cubed length.
 func power(key string) []unit {
-	for _, p := range squareFirst {
-		if u, ok := lengthOf(strings.CutPrefix(key, p)); ok {
-			return []unit{raised(u, Area, "2", "²")}
-		}
-	}
-	for _, p := range cubicFirst {
-		if u, ok := lengthOf(strings.CutPrefix(key, p)); ok {
-			return []unit{raised(u, Volume, "3", "³")}
-		}
-	}
-	for _, p := range squareLast {
-		if u, ok := lengthOf(strings.CutSuffix(key, p)); ok {
-			return []unit{raised(u, Area, "2", "²")}
-		}
-	}
-	for _, p := range cubicLast {
-		if u, ok := lengthOf(strings.CutSuffix(key, p)); ok {
-			return []unit{raised(u, Volume, "3", "³")}
+	for _, p := range powers {
+		for _, word := range p.words {
+			length, cut := strings.CutSuffix(key, word)
+			if p.before {
+				length, cut = strings.CutPrefix(key, word)
+			}
+			if u, ok := lengthOf(length, cut); ok {
+				return []unit{raised(u, p.kind)}
+			}
 		}
 	}
 	return nil
@@ -287,9 +271,6 @@ func power(key string) []unit {
 
 // lengthOf finds the length that is left of a word once a power's word was cut
 // off. Primes are not raised: 5'2 is five feet two.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
 func lengthOf(key string, cut bool) (unit, bool) {
 	if !cut || key == "'" || key == `"` {
 		return unit{}, false
@@ -302,14 +283,11 @@ func lengthOf(key string, cut bool) (unit, bool) {
 	return unit{}, false
 }
 
-// raised squares or cubes a length.
-// Kept out of its callers for the size of the program.
-//
-//go:noinline
-func raised(u unit, kind Kind, digit, sign string) unit {
-	up, down := u.up*u.up, u.down*u.down
+// raised squares a length, or cubes it where that is wanted.
+func raised(u unit, kind Kind) unit {
+	up, down, digit, sign := u.up*u.up, u.down*u.down, "2", "²"
 	if kind == Volume {
-		up, down = up*u.up, down*u.down
+		up, down, digit, sign = up*u.up, down*u.down, "3", "³"
 	}
 	return unit{kind: kind, symbol: u.symbol + digit, sign: u.sign + sign, up: up, down: down}
 }

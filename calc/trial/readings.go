@@ -4,11 +4,12 @@ import (
 	"math"
 
 	"saltbite/calc/bite"
+	"saltbite/calc/quantity"
 )
 
 // Reading is the ammeter at a time.
 type Reading struct {
-	Time    float64 // s, from whatever zero
+	Time    float64 // s, from any zero
 	Current float64 // A, of all pieces
 }
 
@@ -43,19 +44,26 @@ func (r Readings) Charge() float64 {
 	for i := 1; i < len(r); i++ {
 		sum += (r[i].Time - r[i-1].Time) * (r[i].Current/2 + r[i-1].Current/2)
 	}
-	return bite.Held(sum)
+	return quantity.Positive(sum).SI
 }
 
-// DepthSoFar is the mean depth, m, that a charge (C, of all pieces) has bitten.
-func DepthSoFar(l bite.Law, w bite.Work, charge float64) float64 { return l.Depth(w, charge, 1) }
+// DepthSoFar is the mean depth, m, that a charge (C, of all pieces) has etched.
+func DepthSoFar(l bite.Law, w bite.Work, charge float64) quantity.Optional {
+	return l.Depth(w, charge, 1)
+}
 
 // ReadyIn is how long after the last reading, s, the charge reaches a target
-// (C) if the current stays as it was last read. Zero, too, where it is reached.
-func (r Readings) ReadyIn(target float64) float64 {
-	if len(r) == 0 {
-		return 0
+// (C) if the current stays as it was last read. Zero where it is reached, and not
+// known where no current flows.
+func (r Readings) ReadyIn(target float64) quantity.Optional {
+	left := target - r.Charge()
+	switch {
+	case len(r) == 0:
+		return quantity.Optional{}
+	case left <= 0:
+		return quantity.Known(0)
 	}
-	return bite.Held((target - r.Charge()) / bite.Held(r.last().Current))
+	return quantity.Positive(left / r.last().Current)
 }
 
 // ReadyByTrend is how long after the last reading, s, the charge reaches a
@@ -65,19 +73,18 @@ func (r Readings) ReadyIn(target float64) float64 {
 //	Q = I t + s t^2/2,  t = 2 Q / (I + sqrt(I^2 + 2 s Q))
 //
 // with Q the charge that is left, I the line at the last reading and s its
-// slope. Not ok where there is no line, or where the current, so falling, runs
+// slope. Not known where there is no line, or where the current, so falling, runs
 // out first. A current that falls as it decays, not on a line, is ready sooner.
-func (r Readings) ReadyByTrend(target float64) (time float64, ok bool) {
+func (r Readings) ReadyByTrend(target float64) quantity.Optional {
 	current, slope, ok := r.trend()
 	left := target - r.Charge()
 	if !ok || !(left <= math.MaxFloat64) {
-		return 0, false
+		return quantity.Optional{}
 	}
 	if left <= 0 {
-		return 0, true
+		return quantity.Known(0)
 	}
-	time = bite.Held(2 * left / (current + math.Sqrt(current*current+2*slope*left)))
-	return time, time > 0
+	return quantity.Positive(2 * left / (current + math.Sqrt(current*current+2*slope*left)))
 }
 
 // trend is the line of least squares through the readings: its current at the

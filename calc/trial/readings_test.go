@@ -11,7 +11,7 @@ import (
 // Every half hour: 0.30, 0.28, 0.27 A.
 func TestReadings(t *testing.T) {
 	read := Readings{{0, 0.30}, {0.5 * hour, 0.28}, {1 * hour, 0.27}}
-	trend, ok := read.ReadyByTrend(0.50 * hour)
+	trend, ok := known(read.ReadyByTrend(0.50 * hour))
 	if !ok {
 		t.Fatal("no trend")
 	}
@@ -19,12 +19,12 @@ func TestReadings(t *testing.T) {
 		name                 string
 		got, want, tolerance float64
 	}{
-		{"charge", read.Charge(), 0.2825 * hour, 1e-12},    // by hand: 0.5 h x (0.30/2 + 0.28 + 0.27/2) A
-		{"elapsed", elapsed(read), 1 * hour, 1e-12},        // by hand: 1 h - 0
-		{"ready", read.ReadyIn(0.50 * hour), 2900, 1e-9},   // by hand: 0.2175 A.h / 0.27 A
-		{"ready already", read.ReadyIn(0.28 * hour), 0, 0}, // 0.2825 A.h have flowed
-		{"ready by trend", trend, 3063.77, 1e-5},           // by hand: line 0.283333 - 0.03 (t - 0.5 h): at 1 h 0.268333 A; (0.268333 - sqrt(0.268333^2 - 4 x 0.015 x 0.2175)) / 0.03 h, the root of 0.268333 t - 0.015 t^2 = 0.2175 h
-		{"depth", DepthSoFar(bite.Law{Equivalent: equivalentOfCopper, Density: densityOfCopper, Efficiency: 1}, bite.Work{Area: 10 * cm2, Pieces: 1}, read.Charge()), 0.037378 * mm, 1e-4}, // by hand: 1017 C / 10 cm2 x 0.36753 um/(C/cm2)
+		{"charge", read.Charge(), 0.2825 * hour, 1e-12},       // by hand: 0.5 h x (0.30/2 + 0.28 + 0.27/2) A
+		{"elapsed", elapsed(read), 1 * hour, 1e-12},           // by hand: 1 h - 0
+		{"ready", read.ReadyIn(0.50 * hour).SI, 2900, 1e-9},   // by hand: 0.2175 A.h / 0.27 A
+		{"ready already", read.ReadyIn(0.28 * hour).SI, 0, 0}, // 0.2825 A.h have flowed
+		{"ready by trend", trend, 3063.77, 1e-5},              // by hand: line 0.283333 - 0.03 (t - 0.5 h): at 1 h 0.268333 A; (0.268333 - sqrt(0.268333^2 - 4 x 0.015 x 0.2175)) / 0.03 h, the root of 0.268333 t - 0.015 t^2 = 0.2175 h
+		{"depth", DepthSoFar(bite.Law{Equivalent: equivalentOfCopper, Density: densityOfCopper, Efficiency: 1}, bite.Work{Area: 10 * cm2, Pieces: 1}, read.Charge()).SI, 0.037378 * mm, 1e-4}, // by hand: 1017 C / 10 cm2 x 0.36753 um/(C/cm2)
 	} {
 		if !near(x.got, x.want, x.tolerance) {
 			t.Errorf("%s: %.6g, want %.6g", x.name, x.got, x.want)
@@ -68,11 +68,11 @@ func TestTrendOfALine(t *testing.T) {
 		if got := read.Charge(); !near(got, flowed(gone), 1e-9) {
 			t.Fatalf("charge %g, want %g", got, flowed(gone))
 		}
-		if got, ok := read.ReadyByTrend(flowed(end)); !ok || !near(got, end-gone, 1e-7) {
+		if got, ok := known(read.ReadyByTrend(flowed(end))); !ok || !near(got, end-gone, 1e-7) {
 			t.Fatalf("ready in %g %v, want %g: %v", got, ok, end-gone, read)
 		}
 		// Charge at the last current takes less time while the current falls.
-		byLast := read.ReadyIn(flowed(end))
+		byLast := read.ReadyIn(flowed(end)).SI
 		if slope < 0 && byLast > (end-gone)*(1+1e-9) || slope > 0 && byLast < (end-gone)*(1-1e-9) {
 			t.Fatalf("at the last current %g, by the trend %g, slope %g", byLast, end-gone, slope)
 		}
@@ -101,11 +101,11 @@ func TestNoTrend(t *testing.T) {
 		"not a number":     {{0, 1}, {math.NaN(), 0.9}},
 		"beyond all bound": {{0, math.MaxFloat64}, {1, -math.MaxFloat64}},
 	} {
-		if got, ok := read.ReadyByTrend(10 * hour); ok || got != 0 {
+		if got, ok := known(read.ReadyByTrend(10 * hour)); ok || got != 0 {
 			t.Errorf("%s: ready in %g", what, got)
 		}
 	}
-	if got, ok := (Readings{{0, 1}, {hour, 0.1}}).ReadyByTrend(0.1 * hour); !ok || got != 0 { // 0.55 A.h have flowed
+	if got, ok := known((Readings{{0, 1}, {hour, 0.1}}).ReadyByTrend(0.1 * hour)); !ok || got != 0 { // 0.55 A.h have flowed
 		t.Errorf("ready already, yet in %g %v", got, ok)
 	}
 }

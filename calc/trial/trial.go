@@ -1,6 +1,7 @@
 // Package trial reads a run backwards: from what a piece lost on the scale, or
 // from what the ammeter showed, to how deep it is, how well the current bites,
-// and how long it has to go.
+// and how long it has to go. From a log of finished runs it works out what this
+// bench does, with its range.
 //
 // All is in SI: kg, s, A, C, m, m2. Faraday's law is that of package bite.
 //

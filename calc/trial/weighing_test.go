@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"saltbite/calc/bite"
+	"saltbite/calc/quantity"
 )
 
 const (
@@ -21,6 +22,9 @@ var copper = bite.Law{Equivalent: equivalentOfCopper, Density: densityOfCopper}
 func near(got, want, tolerance float64) bool {
 	return math.Abs(got-want) <= tolerance*math.Abs(want)
 }
+
+// known takes a number apart as the tests compare it.
+func known(o quantity.Optional) (x float64, ok bool) { return o.SI, o.Known() }
 
 // decades draws a number spread evenly over that many decades about a middle.
 func decades(r *rand.Rand, middle, span float64) float64 {
@@ -46,7 +50,7 @@ func TestEfficiencyOfPublishedWeighings(t *testing.T) {
 			Law:  bite.Law{Equivalent: x.equivalent, Density: 9000},
 			Work: bite.Work{Area: 10 * cm2, Pieces: 1},
 		}
-		if got := w.EfficiencyNow(x.charge); !near(got, x.efficiency, x.within) {
+		if got := w.EfficiencyNow(x.charge).SI; !near(got, x.efficiency, x.within) {
 			t.Errorf("%s: efficiency %.5g, want %.5g", x.name, got, x.efficiency)
 		}
 	}
@@ -63,13 +67,13 @@ func TestWeighing(t *testing.T) {
 		name                 string
 		got, want, tolerance float64
 	}{
-		{"loss", w.Loss(), 1.58 * gram, 1e-12},                                    // by hand: 24.50 - 22.92
-		{"depth", w.DepthNow(), 0.176339 * mm, 1e-5},                              // by hand: 1.58 g / 8.96 g/cm3 / 10 cm2
-		{"efficiency", w.EfficiencyNow(charge), 0.969293, 1e-6},                   // by hand: 1.58 g x 12/10 / (11880 C / 2 x 0.329304 mg/C)
-		{"weight at 0.25 mm", w.WeightAt(0.25 * mm), 22.26 * gram, 1e-9},          // by hand: 24.50 - 8.96 x 10 x 0.025
-		{"time left to 0.25 mm", w.TimeLeft(charge, 0.25*mm, 1.65), 3007.6, 1e-4}, // by hand: 7200 s x (0.25 / 0.176339 - 1)
-		{"time left when there", w.TimeLeft(charge, 0.15*mm, 1.65), 0, 0},         // deeper than wanted already
-		{"weight of a piece too light", w.WeightAt(3 * mm), 0, 0},                 // by hand: 26.9 g of 24.5 g
+		{"loss", w.Loss().SI, 1.58 * gram, 1e-12},                                    // by hand: 24.50 - 22.92
+		{"depth", w.DepthNow().SI, 0.176339 * mm, 1e-5},                              // by hand: 1.58 g / 8.96 g/cm3 / 10 cm2
+		{"efficiency", w.EfficiencyNow(charge).SI, 0.969293, 1e-6},                   // by hand: 1.58 g x 12/10 / (11880 C / 2 x 0.329304 mg/C)
+		{"weight at 0.25 mm", w.WeightAt(0.25 * mm).SI, 22.26 * gram, 1e-9},          // by hand: 24.50 - 8.96 x 10 x 0.025
+		{"time left to 0.25 mm", w.TimeLeft(charge, 0.25*mm, 1.65).SI, 3007.6, 1e-4}, // by hand: 7200 s x (0.25 / 0.176339 - 1)
+		{"time left when there", w.TimeLeft(charge, 0.15*mm, 1.65).SI, 0, 0},         // deeper than wanted already
+		{"weight of a piece too light", w.WeightAt(3 * mm).SI, 0, 0},                 // by hand: 26.9 g of 24.5 g
 	} {
 		if !near(x.got, x.want, x.tolerance) {
 			t.Errorf("%s: %.6g, want %.6g", x.name, x.got, x.want)
@@ -88,22 +92,22 @@ func TestWeighingInvertsTheLaw(t *testing.T) {
 		all := on
 		all.Extra += hanger
 		target, time := decades(r, 2e-4, 6), decades(r, hour, 6)
-		current := law.Current(all, target, time)
+		current := law.Current(all, target, time).SI
 		part := time * (0.1 + 0.8*r.Float64())
-		depth := law.Depth(all, current, part)
-		loss := law.Density * on.Volume(depth)
+		depth := law.Depth(all, current, part).SI
+		loss := law.Density * on.Volume(depth).SI
 		w := Weighing{Before: 3 * loss, After: 3*loss - loss, Law: law, Work: on, Hanger: hanger}
 		w.Law.Efficiency = math.NaN() // not looked at
-		if got := w.DepthNow(); !near(got, depth, 1e-9) {
+		if got := w.DepthNow().SI; !near(got, depth, 1e-9) {
 			t.Fatalf("depth %g is weighed as %g: %+v", depth, got, w)
 		}
-		if got := w.EfficiencyNow(current * part); !near(got, law.Efficiency, 1e-9) {
+		if got := w.EfficiencyNow(current * part).SI; !near(got, law.Efficiency, 1e-9) {
 			t.Fatalf("efficiency %g is weighed as %g: %+v", law.Efficiency, got, w)
 		}
-		if got := w.TimeLeft(current*part, target, current); !near(got, time-part, 1e-8) {
+		if got := w.TimeLeft(current*part, target, current).SI; !near(got, time-part, 1e-8) {
 			t.Fatalf("%g s are left, by weight %g: %+v", time-part, got, w)
 		}
-		if got := w.Before - w.WeightAt(depth); !near(got, loss, 1e-9) {
+		if got := w.Before - w.WeightAt(depth).SI; !near(got, loss, 1e-9) {
 			t.Fatalf("a loss of %g is weighed as %g: %+v", loss, got, w)
 		}
 	}
@@ -118,9 +122,9 @@ func TestRemovedIsLost(t *testing.T) {
 		law.Efficiency = 0.85 + 0.25*r.Float64()
 		on := bite.Work{Area: decades(r, 1e-3, 4), Pieces: float64(1 + r.IntN(9))}
 		charge := decades(r, 1e4, 4)
-		each := law.Removed(charge) / on.Pieces
+		each := law.Removed(charge).SI / on.Pieces
 		w := Weighing{Before: 2 * each, After: each, Law: copper, Work: on}
-		if got, want := w.EfficiencyNow(charge), w.Loss()/(charge/on.Pieces*copper.Equivalent); !near(got, want, 1e-9) || !near(got, law.Efficiency, 1e-9) {
+		if got, want := w.EfficiencyNow(charge).SI, w.Loss().SI/(charge/on.Pieces*copper.Equivalent); !near(got, want, 1e-9) || !near(got, law.Efficiency, 1e-9) {
 			t.Fatalf("efficiency %g, want %g", got, law.Efficiency)
 		}
 	}
@@ -130,11 +134,11 @@ func TestRemovedIsLost(t *testing.T) {
 // is answered from it.
 func TestHeavier(t *testing.T) {
 	w := Weighing{Before: 20 * gram, After: 21 * gram, Law: copper, Work: bite.Work{Area: 10 * cm2, Pieces: 1}}
-	if got := w.Loss(); !near(got, -1*gram, 1e-12) { // by hand: 20 - 21
+	if got := w.Loss().SI; !near(got, -1*gram, 1e-12) { // by hand: 20 - 21
 		t.Errorf("loss %g", got)
 	}
-	if w.DepthNow() != 0 || w.EfficiencyNow(1000) != 0 || w.TimeLeft(1000, 1*mm, 1) != 0 {
-		t.Errorf("depth %g, efficiency %g, time left %g", w.DepthNow(), w.EfficiencyNow(1000), w.TimeLeft(1000, 1*mm, 1))
+	if w.DepthNow().SI != 0 || w.EfficiencyNow(1000).SI != 0 || w.TimeLeft(1000, 1*mm, 1).SI != 0 {
+		t.Errorf("depth %g, efficiency %g, time left %g", w.DepthNow().SI, w.EfficiencyNow(1000).SI, w.TimeLeft(1000, 1*mm, 1).SI)
 	}
 }
 
@@ -151,16 +155,16 @@ func TestWhereFloatsEnd(t *testing.T) {
 			read[i] = Reading{draw(), draw()}
 		}
 		a, b, c := draw(), draw(), draw()
-		if got := w.Loss(); !(math.Abs(got) <= math.MaxFloat64) {
+		if got := w.Loss().SI; !(math.Abs(got) <= math.MaxFloat64) {
 			t.Fatalf("loss %g: %+v", got, w)
 		}
-		byTrend, ok := read.ReadyByTrend(a)
+		byTrend, ok := known(read.ReadyByTrend(a))
 		if !ok && byTrend != 0 {
 			t.Fatalf("no trend, yet %g: %v", byTrend, read)
 		}
 		for i, got := range []float64{
-			w.DepthNow(), w.EfficiencyNow(a), w.ChargeLeft(a, b), w.TimeLeft(a, b, c), w.WeightAt(a),
-			read.Charge(), read.PastMidnight().Charge(), read.ReadyIn(a), byTrend, DepthSoFar(w.Law, w.Work, a),
+			w.DepthNow().SI, w.EfficiencyNow(a).SI, w.chargeLeft(a, b).SI, w.TimeLeft(a, b, c).SI, w.WeightAt(a).SI,
+			read.Charge(), read.PastMidnight().Charge(), read.ReadyIn(a).SI, byTrend, DepthSoFar(w.Law, w.Work, a).SI,
 		} {
 			if !(got >= 0 && got <= math.MaxFloat64) {
 				t.Fatalf("answer %d is %g: %+v %v %g %g %g", i, got, w, read, a, b, c)

@@ -9,7 +9,13 @@
  *     lock    names of fields that can't be changed, or "all"
  *     show    names of the parts that are shown; without it, all
  *     theme   light, dark or system
- *     lang    kept for later
+ *
+ * A module script does not know its own element. Loaded as one, it needs a mark:
+ *
+ *     <script type="module" src="https://bench.example/embed.js" data-saltbite></script>
+ *
+ * The element fires 'saltbite:ready' when its frame is there, 'saltbite:answer'
+ * with each answer, and 'saltbite:error' if the frame has not come in time.
  *
  * The frame is a file beside this one, in a sandbox that has no origin: it sees
  * nothing of the page around it but what is written here, and the page sees
@@ -19,7 +25,8 @@
  *     from the frame:  {hello: true}              it is ready to be told
  *                      {height: pixels}           how tall what it shows is
  *                      {fields, reply, told}      an answer, and up to which telling it has come
- *     to the frame:    {tell: {fields, whole, lock, show, theme, look}, told}
+ *     to the frame:    {tell: {fields, whole, lock?, show?}, told}
+ *                      {wear: {theme, look}}       how it is to look; it answers nothing
  *
  * The frame has no origin that could be checked, so each side asks whether a
  * message comes from the very window that it knows, and reads nothing of it but
@@ -31,14 +38,17 @@ import { own, protocol, textsOf } from './message.js'
 
 const tag = 'saltbite-bench'
 
-/** How long the frame may take until the element shows its own content instead, in milliseconds. */
+/**
+ * How long the frame may take until the element shows its own content instead,
+ * and an answer until its promise is rejected, in milliseconds.
+ */
 const patience = 30_000
 
 /** The tallest that a frame is made, in pixels. */
 const tallest = 20_000
 
-/** What is told to the frame as it stands in an attribute. */
-const plain = ['lock', 'show', 'theme']
+/** What is told to the frame with the fields, as it stands in an attribute. */
+const plain = ['lock', 'show']
 
 /** What the page around it may style: custom properties of the element. */
 const look = ['paper', 'ink', 'accent', 'font']
@@ -60,7 +70,7 @@ const names = new Map(fields.map((name) => [name.toLowerCase(), name]))
 /** @param {string} page the address of the frame's page */
 function elementOf(page) {
   return class SaltbiteBench extends HTMLElement {
-    static observedAttributes = [...names.keys(), ...plain]
+    static observedAttributes = [...names.keys(), ...plain, 'theme']
 
     #root = this.attachShadow({ mode: 'open' })
     #slot = document.createElement('slot')
@@ -77,8 +87,8 @@ function elementOf(page) {
     /** @type {Reply | undefined} */
     #reply
     #told = 0
-    /** @type {((reply: Reply) => void)[]} */
-    #waiting = []
+    /** @type {Set<(reply: Reply) => void>} */
+    #waiting = new Set()
 
     constructor() {
       super()
@@ -90,17 +100,23 @@ function elementOf(page) {
     }
 
     connectedCallback() {
+      this.#takeEarly()
       addEventListener('message', this.#hear)
-      this.#scheme.addEventListener('change', this.#tellAll)
+      this.#scheme.addEventListener('change', this.#tellLook)
       this.#near.observe(this)
-      if (this.#waiting.length > 0) this.#start()
+      if (this.#waiting.size > 0) this.#start()
     }
 
     disconnectedCallback() {
       removeEventListener('message', this.#hear)
-      this.#scheme.removeEventListener('change', this.#tellAll)
+      this.#scheme.removeEventListener('change', this.#tellLook)
       this.#near.disconnect()
-      this.#frame?.remove()
+      if (!this.#frame) return
+      // Put back far from the screen it waits again, as tall as it was.
+      this.#slot.style.minBlockSize = this.#frame.style.blockSize
+      this.#slot.className = 'waiting'
+      this.#slot.hidden = false
+      this.#frame.remove()
       this.#frame = undefined
       this.#ready = false
     }
@@ -114,6 +130,7 @@ function elementOf(page) {
       const field = names.get(name)
       if (field && this.#fields) this.#fields[field] = text ?? ''
       if (!this.#frame) return
+      if (name === 'theme') return this.#tellLook()
       if (this.#changed.size === 0) queueMicrotask(this.#tellChanged)
       this.#changed.add(name)
     }
@@ -130,29 +147,62 @@ function elementOf(page) {
     }
 
     /**
-     * The reply to the fields as they stand, as soon as it is there.
+     * The reply to the fields as they stand, as soon as it is there. Rejects with
+     * a TimeoutError after 30 s without one.
      *
      * @returns {Promise<Reply>}
      */
     answer() {
+      if (this.#reply && this.#changed.size === 0) return Promise.resolve(this.#reply)
       if (this.isConnected) this.#start()
-      return new Promise((resolve) => {
-        if (this.#reply && this.#changed.size === 0) resolve(this.#reply)
-        else this.#waiting.push(resolve)
+      return new Promise((resolve, reject) => {
+        /** @param {Reply} reply */
+        const take = (reply) => {
+          clearTimeout(timer)
+          resolve(reply)
+        }
+        const timer = setTimeout(() => {
+          this.#waiting.delete(take)
+          reject(new DOMException('the calculator gave no answer in 30 s', 'TimeoutError'))
+        }, patience)
+        this.#waiting.add(take)
       })
+    }
+
+    /**
+     * Takes fields that were set before the element was defined: until then they
+     * are a property like any other, which would hide the element's own.
+     */
+    #takeEarly() {
+      const early = own(this, 'fields')
+      if (early === undefined) return
+      delete /** @type {{fields?: unknown}} */ (this).fields
+      this.fields = /** @type {Record<string, string>} */ (early)
     }
 
     #start() {
       this.#near.disconnect()
       if (this.#frame) return
       const frame = document.createElement('iframe')
-      frame.title = this.title || 'Saltbite: etching by current, worked out'
-      frame.setAttribute('sandbox', 'allow-scripts allow-downloads allow-modals')
+      frame.title = this.title || 'Saltbite: etching by current, calculated'
+      frame.sandbox.value = 'allow-scripts allow-downloads allow-modals'
       frame.src = page
       this.#frame = frame
       this.#root.append(frame)
       this.#show(true)
-      setTimeout(() => { if (frame === this.#frame && !this.#ready) this.#show(false) }, patience)
+      setTimeout(() => {
+        if (frame !== this.#frame || this.#ready) return
+        this.#show(false)
+        this.#fire('error', `${page} has not come in 30 s`)
+      }, patience)
+    }
+
+    /**
+     * @param {'ready' | 'answer' | 'error'} kind
+     * @param {unknown} [detail]
+     */
+    #fire(kind, detail) {
+      this.dispatchEvent(new CustomEvent(`saltbite:${kind}`, { bubbles: true, composed: true, detail }))
     }
 
     /** Shows the frame, or the element's own content. @param {boolean} alive */
@@ -169,7 +219,9 @@ function elementOf(page) {
       if (own(data, 'hello') === true) {
         this.#ready = true
         this.#show(true)
+        this.#tellLook()
         this.#tellAll()
+        this.#fire('ready')
       } else if (typeof height === 'number' && height > 0 && height <= tallest) {
         this.#frame.style.blockSize = `${height}px`
       } else {
@@ -188,12 +240,20 @@ function elementOf(page) {
       const detail = /** @type {Reply & {fields: Record<string, string>}} */ (reply)
       this.#reply = detail
       detail.fields = this.fields
-      for (const resolve of this.#waiting.splice(0)) resolve(detail)
-      this.dispatchEvent(new CustomEvent('saltbite:answer', { bubbles: true, composed: true, detail }))
+      const waiting = [...this.#waiting]
+      this.#waiting.clear()
+      for (const take of waiting) take(detail)
+      this.#fire('answer', detail)
     }
 
-    #tellAll = () => {
+    #tellAll() {
       this.#tell(this.fields, true, plain)
+    }
+
+    #tellLook = () => {
+      const style = getComputedStyle(this)
+      const colours = Object.fromEntries(look.map((name) => [name, style.getPropertyValue(`--saltbite-${name}`).trim()]))
+      this.#post({ wear: { theme: this.getAttribute('theme') ?? '', look: colours } })
     }
 
     #tellChanged = () => {
@@ -210,17 +270,14 @@ function elementOf(page) {
       this.#changed.clear()
       this.#reply = undefined
       this.#told++
-      if (!this.#ready) return
-      const style = getComputedStyle(this)
       const tell = Object.fromEntries(attributes.map((name) => [name, this.getAttribute(name) ?? '']))
-      this.#frame?.contentWindow?.postMessage({
-        saltbite: protocol,
-        told: this.#told,
-        tell: {
-          ...tell, fields, whole,
-          look: Object.fromEntries(look.map((name) => [name, style.getPropertyValue(`--saltbite-${name}`).trim()])),
-        },
-      }, '*') // it has no origin, and is told only what this page shows anyway
+      this.#post({ told: this.#told, tell: { ...tell, fields, whole } })
+    }
+
+    /** @param {object} message */
+    #post(message) {
+      if (!this.#ready) return
+      this.#frame?.contentWindow?.postMessage({ saltbite: protocol, ...message }, '*') // it has no origin, and is told only what this page shows anyway
     }
 
     /**
@@ -234,10 +291,17 @@ function elementOf(page) {
   }
 }
 
+/**
+ * The element of this very script. It is asked of the document by way of the
+ * prototype: a page may have a form or a picture named currentScript.
+ */
+function ownScript() {
+  const running = Object.getOwnPropertyDescriptor(Document.prototype, 'currentScript')?.get?.call(document)
+  return running ?? document.querySelector('script[data-saltbite]')
+}
+
 // The first on a page has the tag: a second copy, of whatever version, leaves it
 // that. Each talks only to the page beside it.
-const running = document.currentScript
-const script = running instanceof HTMLScriptElement ? running : document.querySelector('script[src*="embed.js"]')
-if (script instanceof HTMLScriptElement && !customElements.get(tag)) {
-  customElements.define(tag, elementOf(new URL('embed.html', script.src).href))
-}
+const script = ownScript()
+if (!(script instanceof HTMLScriptElement)) console.error('embed.js as a module needs data-saltbite on its script')
+else if (!customElements.get(tag)) customElements.define(tag, elementOf(new URL('embed.html', script.src).href))

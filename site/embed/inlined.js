@@ -1,11 +1,12 @@
 /**
  * Where the program stands when the page is one file: in it as text, in a script
- * that is none. It is taken out as it is read.
+ * that does not run. The text is removed as it is read.
  */
+import { workerOfBlob } from '../engine/blob.js'
 
 /** @returns {import('../engine/files.js').Files} */
 export function filesWithin() {
-  return { aside: true, module }
+  return { aside: true, worker: workerOfBlob, module }
 }
 
 async function module() {

@@ -1,7 +1,7 @@
 /**
- * The colours and the type that the page around a frame asks for. Colours are
- * worn only if all of them together can be read: else none is, and the page
- * keeps its own.
+ * The colours and the type that the page around a frame asks for. The
+ * colours are used only if everything can be read in all of them together;
+ * otherwise the page keeps its own.
  */
 import { namesIn, textsOf } from './message.js'
 
@@ -56,8 +56,8 @@ function readable(colours) {
 }
 
 /**
- * A colour as six hexadecimal digits, with its name; nothing where it is none, or
- * lets something through.
+ * A colour as six hexadecimal digits, with its name; nothing if the text is
+ * not a colour, or a transparent one.
  *
  * @param {string} name
  * @param {string} text

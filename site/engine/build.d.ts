@@ -1,9 +1,24 @@
-// The build makes these modules: of the hash of the program, and of the worker's
-// script, as a function that needs nothing around it.
+// The build makes these modules: of the hashes of the programs and of the page's
+// further scripts, of the worker's script as a function that needs nothing around it,
+// and of where each figure comes from.
 declare module 'build:seal' {
-  /** What the program's address ends in, new with every body. */
-  export const tag: string
-  export const integrity: string
+  /** tag: what the program's address ends in, new with every body. */
+  type Seal = { tag: string, integrity: string }
+  /** The program of the short calls, and that of the long ones. */
+  export const short: Seal, long: Seal
+  /** The page's other scripts: the second, the log's, and what comes with the first picture. */
+  export const later: Seal, log: Seal, closer: Seal
+}
+
+declare module 'build:closer.css' {
+  export const style: string
+}
+
+declare module 'build:sourced' {
+  type Origin = { name: string, label: string, formula?: string, assumes: string, uses: string[] }
+  type Source = { key: string, title: string, text: string, confidence: string }
+  /** metals: where a row of the catalogue was read, by its id. */
+  export const sourced: { origins: Origin[], cautions: Origin[], sources: Source[], metals: Record<string, Source> }
 }
 
 declare module 'build:worker' {

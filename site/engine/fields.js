@@ -20,6 +20,35 @@ export function textOf(fields) {
 }
 
 /**
+ * Many sets of fields in one text: first those that stand beside the rows, then a
+ * block for each row, under its name.
+ *
+ * @param {unknown} rows
+ * @param {unknown} fields
+ */
+export function rowsText(rows, fields) {
+  const blocks = [block('fields', textOf(fields))]
+  for (const row of Array.isArray(rows) ? rows : []) {
+    const own = typeof row === 'object' && row !== null ? row : {}
+    const name = valueText(() => own.name).replace(/[\s[\]]+/g, ' ').trim()
+    blocks.push(block(name, textOf(without(own, 'name'))))
+  }
+  return blocks.join('\n')
+}
+
+/** @param {string} name @param {string} text */
+const block = (name, text) => `[${name}]\n${text.replaceAll('&', '\n')}`
+
+/** @param {object} fields @param {string} left */
+function without(fields, left) {
+  try {
+    return { ...fields, [left]: '' }
+  } catch {
+    return {} // a getter may throw
+  }
+}
+
+/**
  * @param {unknown} fields
  * @returns {string[]}
  */

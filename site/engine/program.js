@@ -1,6 +1,6 @@
 /**
  * The program, read from where it stands and compiled. What the network gives is
- * held to the hash that it was built with: on a server that is being replaced,
+ * compared with the hash that it was built with: on a server that is being replaced,
  * files of two versions stand side by side.
  */
 

@@ -5,12 +5,20 @@
 import { installGo } from 'go:wasm_exec'
 
 /**
- * @typedef {'answer' | 'find' | 'draw'} Call
+ * @typedef {'answer' | 'find' | 'draw'} ShortCall text in, JSON out, within milliseconds
+ * @typedef {'measure' | 'prepare' | 'evenness' | 'distances' | 'trial' | 'batch' | 'log'} LongCall bytes beside the text, or many rows, for up to some seconds
+ * @typedef {ShortCall | LongCall} Call
+ *
+ * @typedef {object} Parcel What crosses the border, either way.
+ * @property {string} text
+ * @property {Uint8Array<ArrayBuffer>} [bytes]
+ *
+ * @typedef {(share: number) => void} Hear hears the share of a call's work that is done, from 0 to 1
  *
  * @typedef {object} Program
  * @property {string} version
- * @property {(call: Call, text: string) => string | undefined} call
- *   Text in, JSON out; undefined when the program has ended.
+ * @property {(call: Call, parcel: Parcel, hear: Hear) => Parcel | undefined} call
+ *   undefined when the program has ended
  * @property {Promise<void>} ended Settles when the program has ended, as it never should.
  */
 
@@ -22,16 +30,18 @@ const lent = /** @type {const} */ ([
 ])
 
 /**
- * @typedef {object} Scope What the Go program puts on its scope.
- * @property {(text: string) => unknown} [saltbiteAnswer]
- * @property {(text: string) => unknown} [saltbiteFind]
- * @property {(text: string) => unknown} [saltbiteDraw]
+ * @typedef {(text: string, bytes: Uint8Array | undefined, hear: Hear) => unknown} Exposed
+ *
+ * @typedef {object} Added What the Go program puts on its scope beside its calls.
  * @property {string} [saltbiteVersion]
  * @property {() => void} [saltbiteReady]
+ *
+ * @typedef {Added & Partial<Record<typeof names[Call], Exposed>>} Scope
  */
 
-/** @type {Record<Call, 'saltbiteAnswer' | 'saltbiteFind' | 'saltbiteDraw'>} */
-const names = { answer: 'saltbiteAnswer', find: 'saltbiteFind', draw: 'saltbiteDraw' }
+const names = /** @type {const} */ ({
+  answer: 'saltbiteAnswer', find: 'saltbiteFind', draw: 'saltbiteDraw', measure: 'saltbiteMeasure', prepare: 'saltbitePrepare', evenness: 'saltbiteEvenness', distances: 'saltbiteDistances', trial: 'saltbiteTrial', batch: 'saltbiteBatch', log: 'saltbiteLog',
+})
 
 /**
  * @param {WebAssembly.Module} module
@@ -49,7 +59,7 @@ export async function start(module) {
   await Promise.race([ready, ended.then(() => { throw new Error('the program ended before it was ready') })])
   return {
     version: scope.saltbiteVersion ?? '',
-    call: (call, text) => run(scope[names[call]], text),
+    call: (call, parcel, hear) => run(scope[names[call]], parcel, hear),
     ended,
   }
 }
@@ -57,13 +67,16 @@ export async function start(module) {
 /**
  * A call of a program that has ended throws, or gives undefined.
  *
- * @param {((text: string) => unknown) | undefined} call
- * @param {string} text
+ * @param {Exposed | undefined} call
+ * @param {Parcel} parcel
+ * @param {Hear} hear
+ * @returns {Parcel | undefined}
  */
-function run(call, text) {
+function run(call, { text, bytes }, hear) {
   try {
-    const reply = call?.(text)
-    return typeof reply === 'string' ? reply : undefined
+    const reply = call?.(text, bytes, hear)
+    if (typeof reply === 'string') return { text: reply }
+    return typeof reply === 'object' && reply !== null ? /** @type {Parcel} */ (reply) : undefined
   } catch {
     return undefined
   }

@@ -4,16 +4,19 @@
  * has fallen silent.
  */
 import { work } from 'build:worker'
-import { trusted } from './policy.js'
 
-/** How long a worker may take to be ready, and to reply, in milliseconds. */
+/** How long a worker may take to be ready, in milliseconds. */
 const startLimit = 20_000
-const silenceLimit = 3_000
+
+/** How long a worker may say nothing while it works on a call, in milliseconds. */
+const silenceLimits = { answer: 3_000, find: 3_000, draw: 3_000, measure: 10_000, prepare: 10_000, evenness: 10_000, distances: 10_000, trial: 10_000, batch: 60_000, log: 60_000 }
+
+/** @typedef {import('./start.js').Parcel} Parcel */
 
 /**
  * @typedef {object} Engine
  * @property {string} version
- * @property {(call: import('./start.js').Call, text: string) => Promise<string>} call
+ * @property {(call: import('./start.js').Call, parcel: Parcel, hear: import('./start.js').Hear) => Promise<Parcel>} call
  * @property {() => void} end
  */
 
@@ -49,13 +52,14 @@ export function startHere(module) {
  * The program in a worker, which reads it by itself where it can: from its first
  * moment, since a message to it would wait for the page.
  *
+ * @param {(source: string) => Spoken} worker makes a worker of its script
  * @param {import('./program.js').Place | undefined} place where to read it
  * @param {() => Promise<WebAssembly.Module>} module the program, for a worker that doesn't or can't
  * @param {(module: WebAssembly.Module) => void} keep is given what the worker has compiled
  */
-export function startAside(place, module, keep) {
+export function startAside(worker, place, module, keep) {
   const reading = place ? `onmessage({data:${JSON.stringify({ place })}})` : ''
-  return engineOf(newWorker(`'use strict';(${work})(self)\n${reading}`), place !== undefined, module, keep)
+  return engineOf(worker(`'use strict';(${work})(self)\n${reading}`), place !== undefined, module, keep)
 }
 
 /**
@@ -74,7 +78,7 @@ export function startAside(place, module, keep) {
  * @returns {Promise<Engine>}
  */
 function engineOf(worker, reads, module, keep) {
-  /** @type {Map<number, {resolve: (reply: string) => void, reject: (death: Death) => void}>} */
+  /** @type {Map<number, {limit: number, hear: import('./start.js').Hear, resolve: (reply: Parcel) => void, reject: (death: Death) => void}>} */
   const waiting = new Map()
   let last = 0
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -97,7 +101,8 @@ function engineOf(worker, reads, module, keep) {
     // time limit notices.
     const listen = () => {
       clearTimeout(timer)
-      if (waiting.size > 0) timer = setTimeout(end, silenceLimit)
+      const [first] = waiting.values()
+      if (first) timer = setTimeout(end, first.limit)
     }
     const send = () => {
       module().then((module) => {
@@ -115,8 +120,12 @@ function engineOf(worker, reads, module, keep) {
         timer = setTimeout(end, startLimit)
         return keep(data.module)
       }
-      if ('reply' in data) {
-        waiting.get(data.id)?.resolve(data.reply)
+      if ('share' in data) {
+        waiting.get(data.id)?.hear(data.share)
+        return listen()
+      }
+      if ('id' in data) {
+        waiting.get(data.id)?.resolve({ text: data.text, bytes: data.bytes })
         waiting.delete(data.id)
         return listen()
       }
@@ -127,10 +136,10 @@ function engineOf(worker, reads, module, keep) {
       }
       resolve({
         version: data.ready,
-        call: (call, text) => new Promise((resolve, reject) => {
-          waiting.set(++last, { resolve, reject })
+        call: (call, { text, bytes }, hear) => new Promise((resolve, reject) => {
+          waiting.set(++last, { limit: silenceLimits[call], hear, resolve, reject })
           if (waiting.size === 1) listen()
-          worker.postMessage({ id: last, call, text })
+          worker.postMessage({ id: last, call, text, bytes })
         }),
         end,
       })
@@ -141,22 +150,4 @@ function engineOf(worker, reads, module, keep) {
     }
     if (!reads) send()
   })
-}
-
-/**
- * A worker made from a file would not be covered by the page's own security
- * policy, and could not be made from another origin's: it is made from a Blob.
- *
- * @param {string} source
- * @returns {Worker}
- */
-function newWorker(source) {
-  const url = URL.createObjectURL(new Blob([source], { type: 'text/javascript' }))
-  try {
-    return new Worker(trusted(url))
-  } catch {
-    throw new NoWorker()
-  } finally {
-    URL.revokeObjectURL(url)
-  }
 }

@@ -2,11 +2,12 @@
  * The worker: it is sent the compiled program once, or where to read it, and then
  * calls, which it answers in their order.
  *
- *     in:   {module}            out:  {ready: version}
- *     in:   {place}             out:  {module}, and then as with a module
- *                               out:  {lost: true} if it can't be had there: a module is waited for then
- *     in:   {id, call, text}    out:  {id, reply}
- *                               out:  {ended: true}, after which it answers no more
+ *     in:   {module}                    out:  {ready: version}
+ *     in:   {place}                     out:  {module}, and then as with a module
+ *                                       out:  {lost: true} if it can't be had there: a module is waited for then
+ *     in:   {id, call, text, bytes?}    out:  {id, share}, now and then while a long call is worked on
+ *                                       out:  {id, text, bytes?}
+ *                                       out:  {ended: true}, after which it answers no more
  */
 import { compiledFrom } from './program.js'
 import { start } from './start.js'
@@ -14,13 +15,15 @@ import { start } from './start.js'
 /**
  * @typedef {{module: WebAssembly.Module}} Compiled
  * @typedef {Compiled | {place: import('./program.js').Place}} Begin
- * @typedef {{id: number, call: import('./start.js').Call, text: string}} Ask
- * @typedef {Compiled | {ready: string} | {lost: true} | {id: number, reply: string} | {ended: true}} Said
+ * @typedef {{id: number, call: import('./start.js').Call} & import('./start.js').Parcel} Ask
+ * @typedef {{id: number, share: number}} Progress
+ * @typedef {{id: number} & import('./start.js').Parcel} Answered
+ * @typedef {Compiled | {ready: string} | {lost: true} | Progress | Answered | {ended: true}} Said
  */
 
 /**
  * @typedef {object} Port What speaks with the page: a worker's self, or what stands in for it on the page's own thread.
- * @property {(said: Said) => void} postMessage
+ * @property {(said: Said, transfer?: Transferable[]) => void} postMessage
  * @property {((event: MessageEvent<Begin | Ask>) => void) | null} onmessage
  */
 const port = /** @type {Port} */ (/** @type {unknown} */ (self))
@@ -57,11 +60,22 @@ async function begin(module) {
   }
 }
 
+/** How often the progress of a call is told at most, in milliseconds. */
+const pace = 50
+
 /** @param {Ask} ask */
-function answer({ id, call, text }) {
-  const reply = program?.call(call, text)
-  if (reply === undefined) end()
-  else port.postMessage({ id, reply })
+function answer({ id, call, text, bytes }) {
+  let told = performance.now()
+  const reply = program?.call(call, { text, bytes }, (share) => {
+    const now = performance.now()
+    if (now - told < pace) return
+    told = now
+    port.postMessage({ id, share })
+  })
+  if (reply === undefined) return end()
+  const { bytes: made } = reply
+  if (made) port.postMessage({ id, text: reply.text, bytes: made }, [made.buffer])
+  else port.postMessage({ id, text: reply.text })
 }
 
 function end() {

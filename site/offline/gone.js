@@ -8,10 +8,10 @@ import { removeCaches, worker } from './own.js'
 worker.addEventListener('install', () => void worker.skipWaiting())
 worker.addEventListener('activate', (event) => event.waitUntil(withdraw()))
 
-// A page that asks may do so after the worker before has fetched anew what was
-// missing, or have brought this one back, whose file has not changed since.
+// The worker before may have fetched missing files just now, for a page that asks.
+// A page that asks may also have registered this worker again.
 worker.addEventListener('message', (event) => event.waitUntil(withdraw().then(() => {
-  event.ports[0]?.postMessage({ content: '', whole: false })
+  event.ports[0]?.postMessage({ content: '', whole: false, again: true })
 })))
 
 async function withdraw() {

@@ -14,12 +14,17 @@ export function cacheFor(content) {
   return `saltbite ${folder} ${content}`
 }
 
+/** The names of this site's caches, of every version. */
+export async function ownCaches() {
+  return (await caches.keys()).filter((name) => name.startsWith(cacheFor('')))
+}
+
 /**
  * Removes this site's caches but one.
  *
  * @param {string} [spared] its name
  */
 export async function removeCaches(spared) {
-  const own = (await caches.keys()).filter((name) => name.startsWith(cacheFor('')) && name !== spared)
-  await Promise.all(own.map((name) => caches.delete(name)))
+  const others = (await ownCaches()).filter((name) => name !== spared)
+  await Promise.all(others.map((name) => caches.delete(name)))
 }

@@ -1,18 +1,28 @@
 /**
  * Keeps the page on the device for use without internet, one version at a time
- * and whole. A version is fetched at its install, every body held to its hash
- * before it is stored; if one file is wrong, nothing of it stays and the version
- * before goes on. A new version waits until it is asked to take over or until no
- * page is open.
+ * and whole. A version is fetched at its install, and every body is compared with
+ * its hash before it is stored; if one file is wrong, nothing of the version
+ * stays and the version before goes on. A new version waits until it is asked to
+ * take over or until no page is open.
  *
- *     in:   'check' with a port     out:  Said, after what was lost is fetched again
+ * Storage can damage a file later. The small files are compared with their hashes
+ * each time they are given. The program is not, because that would delay every
+ * answer: its reader compares it, and a page that could not load asks for 'mend'.
+ *
+ *     in:   'check' with a port     out:  Said, after missing files are fetched again
+ *     in:   'mend' with a port      out:  Mended, after damaged files are fetched again too
  *     in:   'take over'
  */
 import { content, files } from 'build:kept'
-import { cacheFor, folder, removeCaches, worker } from './own.js'
+import { cacheFor, folder, ownCaches, removeCaches, worker } from './own.js'
 
 /**
  * @typedef {{content: string, whole: boolean}} Said which version, and whether each of its files is kept
+ * @typedef {{again: boolean}} Mended whether the page that asked should be loaded once more
+ *
+ * @typedef {'kept' | 'fetched' | 'wrong' | 'failed'} Outcome
+ *   of keeping a file: it was there, it was fetched, the server has another body for
+ *   it, or it could not be fetched or stored
  */
 
 const own = cacheFor(content)
@@ -20,6 +30,9 @@ const hashes = new Map(Object.entries(files))
 
 /** The page itself, which stands at the folder's own address. */
 const page = 'index.html'
+
+/** The one file that is given without being compared with its hash. */
+const program = 'saltbite.wasm'
 
 /** How long a file may take to arrive, in milliseconds. */
 const patience = 300_000
@@ -30,7 +43,8 @@ worker.addEventListener('activate', (event) => event.waitUntil(removeCaches(own)
 worker.addEventListener('message', (event) => {
   const [port] = event.ports
   if (event.data === 'take over') event.waitUntil(worker.skipWaiting())
-  if (event.data === 'check' && port) event.waitUntil(check().then((whole) => port.postMessage({ content, whole })))
+  if (event.data === 'check' && port) event.waitUntil(check().then((said) => port.postMessage(said)))
+  if (event.data === 'mend' && port) event.waitUntil(mend().then((mended) => port.postMessage(mended)))
 })
 
 worker.addEventListener('fetch', (event) => {
@@ -41,49 +55,120 @@ worker.addEventListener('fetch', (event) => {
 async function install() {
   // Rolled back to, this version may still be the one in use.
   const inUse = await isComplete(await caches.open(own))
-  if (await check()) return
+  if ((await keepAll()).every(isKept)) return
   if (!inUse) await caches.delete(own)
   throw new Error('a file did not arrive whole')
 }
 
-/** The check under way. @type {Promise<boolean> | undefined} */
-let checking
+/**
+ * Every body was compared with its hash when it was stored, so that it is enough
+ * to see that none has been lost.
+ *
+ * @returns {Promise<Said>}
+ */
+async function check() {
+  const whole = await isComplete(await caches.open(own)) || (await keepAll()).every(isKept)
+  return { content, whole }
+}
 
-/** Whether every file is kept, once what is missing has been fetched. */
-function check() {
-  checking ??= Promise.allSettled([...hashes.keys()].map(keep))
-    .then((all) => all.every(({ status }) => status === 'fulfilled'))
-    .finally(() => { checking = undefined })
-  return checking
+/**
+ * For a page that could not load. If the server has another version by now, the
+ * kept page is removed, so that the page comes from the server with all its files.
+ *
+ * @returns {Promise<Mended>}
+ */
+async function mend() {
+  const outcomes = await keepAll()
+  if (outcomes.every(isKept)) return { again: outcomes.includes('fetched') }
+  if (!outcomes.includes('wrong')) return { again: false }
+  const cache = await caches.open(own)
+  return { again: await cache.delete(page) }
+}
+
+/** @param {Outcome} outcome */
+function isKept(outcome) {
+  return outcome === 'kept' || outcome === 'fetched'
+}
+
+/** The work under way on all files. @type {Promise<Outcome[]> | undefined} */
+let keeping
+
+function keepAll() {
+  keeping ??= Promise.all([...hashes.keys()].map(keep)).finally(() => { keeping = undefined })
+  return keeping
 }
 
 /**
  * Fetches and stores a file unless it is there as it should be.
  *
  * @param {string} name
+ * @returns {Promise<Outcome>}
  */
 async function keep(name) {
   const cache = await caches.open(own)
-  const kept = await cache.match(name)
-  if (kept && await isRight(name, await kept.arrayBuffer())) return
-  const tag = hashes.get(name)?.slice(0, 12)
-  const arrived = await fetch(`./${name === page ? '' : name}?v=${tag}`, {
-    cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(patience),
-  })
-  const body = await arrived.arrayBuffer()
-  if (!arrived.ok || !await isRight(name, body)) throw new Error(`${name} did not arrive whole`)
-  const headers = new Headers(arrived.headers)
-  // Of how it travelled, which is over.
-  for (const header of ['content-encoding', 'content-length', 'vary']) headers.delete(header)
-  await cache.put(name, new Response(body, { headers }))
+  if (await isRight(name, await cache.match(name))) return 'kept'
+  try {
+    const found = await earlier(name) ?? await fetched(name)
+    if (!await isRight(name, found)) return 'wrong'
+    const headers = new Headers(found.headers)
+    // They tell how the body travelled, which is over.
+    for (const header of ['content-encoding', 'content-length', 'vary']) headers.delete(header)
+    await cache.put(name, new Response(await found.arrayBuffer(), { headers }))
+    return 'fetched'
+  } catch {
+    return 'failed'
+  }
 }
 
 /**
+ * A file that did not change since an older version, which is still kept.
+ *
  * @param {string} name
- * @param {ArrayBuffer} body
  */
-async function isRight(name, body) {
-  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', body))
+async function earlier(name) {
+  for (const older of await ownCaches()) {
+    const kept = older === own ? undefined : await caches.match(name, { cacheName: older })
+    if (await isRight(name, kept)) return kept
+  }
+  return undefined
+}
+
+/**
+ * A file as the browser has it from loading the page, if that is the right one;
+ * else from the server, past every cache.
+ *
+ * @param {string} name
+ */
+async function fetched(name) {
+  const address = name === page ? './' : name
+  const tagged = `${address}?v=${hashes.get(name)?.slice(0, 12)}`
+  const loaded = await load(isTagged(name) ? tagged : address, 'force-cache').catch(() => undefined)
+  return await isRight(name, loaded) ? /** @type {Response} */ (loaded) : load(tagged, 'no-store')
+}
+
+/** Whether the page loads a file with a tag in its address. @param {string} name */
+function isTagged(name) {
+  return /\.(js|css|wasm)$/.test(name)
+}
+
+/**
+ * @param {string} address
+ * @param {RequestCache} cache
+ */
+function load(address, cache) {
+  return fetch(address, { cache, redirect: 'error', signal: AbortSignal.timeout(patience) })
+}
+
+/**
+ * Whether a response is there and has the body that this version has under a
+ * name. The response can still be read afterwards.
+ *
+ * @param {string} name
+ * @param {Response | undefined} response
+ */
+async function isRight(name, response) {
+  if (!response?.ok) return false
+  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', await response.clone().arrayBuffer()))
   return hashes.get(name) === Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('')
 }
 
@@ -117,7 +202,8 @@ async function reply(name, request) {
   try {
     const cache = await caches.open(own)
     const kept = name !== page || await isComplete(cache) ? await cache.match(name) : undefined
-    if (kept) return kept
+    if (kept && (name === program || await isRight(name, kept))) return kept
+    if (kept && await keep(name) === 'fetched') return await cache.match(name) ?? fetch(request)
   } catch {
     // What is kept can't be read.
   }

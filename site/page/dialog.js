@@ -1,20 +1,20 @@
 /**
- * Dialogs over the page. A button with data-close in one closes it, and so does a
- * press beside it, but for one that asks; the focus goes back to where it was.
+ * Dialogs over the page. A button with data-close closes one, and so does a press
+ * outside it, except for a question. The focus returns to where it was.
  */
-import { at } from './element.js'
+import { byId } from './element.js'
 
 /**
  * @param {string} id
  * @returns {HTMLDialogElement}
  */
 export function dialogOf(id) {
-  return /** @type {HTMLDialogElement} */ (at(id))
+  return /** @type {HTMLDialogElement} */ (byId(id))
 }
 
 /**
  * @param {HTMLDialogElement} dialog
- * @param {HTMLElement | null} [from] where the focus goes back to: not every engine focuses a button that is pressed
+ * @param {HTMLElement | null} [from] where the focus returns to: not every engine focuses a pressed button
  */
 export function openDialog(dialog, from) {
   if (dialog.open) return

@@ -1,4 +1,4 @@
-/** Elements, made and written without innerHTML. */
+/** Creates and writes elements without innerHTML. */
 
 /**
  * @param {string} tag
@@ -15,34 +15,47 @@ export function make(tag, ...children) {
  *
  * @param {string} id
  */
-export function at(id) {
+export function byId(id) {
   return /** @type {HTMLElement} */ (document.getElementById(id))
 }
 
 /**
- * A new element of a frame that the page has for it.
+ * A new element from a template of the page.
  *
  * @param {string} id
  */
 export function frameOf(id) {
-  const frame = /** @type {HTMLTemplateElement} */ (at(id))
+  return copyOf(/** @type {HTMLTemplateElement} */ (byId(id)))
+}
+
+/**
+ * A new element of the frame that a place has for it.
+ *
+ * @param {Element} place
+ */
+export function frameIn(place) {
+  return copyOf(/** @type {HTMLTemplateElement} */ (place.querySelector('template')))
+}
+
+/** @param {HTMLTemplateElement} frame */
+function copyOf(frame) {
   return /** @type {HTMLElement} */ (/** @type {Element} */ (frame.content.firstElementChild).cloneNode(true))
 }
 
 /**
- * A sentence that stands in a frame of the page, by what it is said of.
+ * A sentence from a template of the page, by its subject.
  *
- * @param {string} id of the frame
+ * @param {string} id of the template
  * @param {string} of
- * @returns {string | undefined} undefined where the frame says nothing of it
+ * @returns {string | undefined} undefined if the template has none
  */
 export function sentenceOf(id, of) {
   return [...frameOf(id).children].find((sentence) => sentence.getAttribute('data-of') === of)?.textContent ?? undefined
 }
 
 /**
- * Writes an attribute where it is not there yet: a browser lays out anew what is
- * written, even if it was the same.
+ * Writes an attribute if it differs: a browser does its layout again for a write,
+ * even of the same text.
  *
  * @param {Element} element
  * @param {string} name
@@ -53,7 +66,7 @@ export function mark(element, name, text) {
 }
 
 /**
- * Writes a text where it is not there yet.
+ * Writes a text if it differs.
  *
  * @param {Element | null} element
  * @param {string} text
@@ -63,8 +76,8 @@ export function put(element, text) {
 }
 
 /**
- * Writes a text into a new element where it is not there yet: what is new can't
- * be seen to move.
+ * Writes a text into a new element if it differs: a new element does not count as
+ * one that moved.
  *
  * @param {Element} place
  * @param {string} text

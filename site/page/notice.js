@@ -1,17 +1,17 @@
-/** A line at the foot of the page that says what happened, until it is put away. */
-import { at, make } from './element.js'
+/** A line at the foot of the page that says what happened, until it is closed. */
+import { byId, make } from './element.js'
 
-const place = at('notice')
+const place = byId('notice')
 
 /**
  * @param {string} text
- * @param {{word: string, work: () => void}} [offer] what one touch does about it
+ * @param {{word: string, work: () => void}} [offer] the button that reacts to it
  */
 export function notify(text, offer) {
   place.replaceChildren(make('p', text), ...(offer ? [button(offer.word, offer.work)] : []), button('Close'))
 }
 
-/** @param {string} [text] puts it away only while it says this */
+/** @param {string} [text] closes it only if it says this */
 export function putAway(text) {
   if (text === undefined || place.firstChild?.textContent === text) place.replaceChildren()
 }

@@ -1,130 +1,168 @@
 /**
- * The page is a view of one function: fields in, answers out, one way, at every
- * keystroke. No quantity is reckoned here.
+ * The page is a view of one function: fields in, answers out, at every keystroke.
+ * No quantity is calculated here.
  */
 import { textOf } from '../engine/fields.js'
-import { combobox } from './combobox.js'
-import { at } from './element.js'
-import { showFigures } from './figures.js'
-import { setUpHabits } from './habits.js'
-import { load, read, save } from './keep.js'
-import { sayPlainly, sayStuck, showPane } from './pane.js'
-import { setPrinted } from './printed.js'
-import { markCropped, showRows } from './rows.js'
-import { opening } from './opening.js'
-import { showSafety } from './safety.js'
-import { given, seek } from './seek.js'
-import { setUpJobs } from './jobs.js'
-import { setUpOffline } from './offline.js'
-import { setUpPaper } from './paper.js'
-import { setUpPicture } from './picture.js'
-import { setUpRunning } from './running.js'
-import { setUpShare } from './share.js'
-import { Sheet } from './sheet.js'
-import { setMetal } from './sources.js'
+import { mend } from '../offline/mend.js'
+import { combobox } from './form/combobox.js'
+import { byId } from './element.js'
+import { showFigures } from './answer/figures.js'
+import { setUpHabits } from './form/habits.js'
+import { loadForm, saveForm } from './form/reload.js'
+import { History } from './form/history.js'
+import { setUpForm } from './form/setup.js'
+import { fieldsOf } from './form/text.js'
+import { close, setUpBar } from './answer/bar.js'
+import { setUpFold } from './answer/fold.js'
+import { sayPlainly, sayStuck, showPane, showSentence } from './answer/pane.js'
+import { setUpClearing } from './form/clearing.js'
+import { setPrinted } from './paper/heading.js'
+import { showRows } from './form/rows.js'
+import { opening } from './start/bench.js'
+import { showSafety } from './answer/safety.js'
+import { given, seek } from './form/seek.js'
+import { setUpOffline } from './device/offline.js'
+import { setUpPicture } from './answer/picture.js'
+import { setUpRun } from './run/control.js'
+import { setUpLater } from './start/later.js'
+import { Form } from './form/form.js'
 
 /**
  * @typedef {import('../engine/client.js').Bench} Bench
  * @typedef {import('../engine/client.js').Reply} Reply
  */
 
-const place = at('job')
-const pane = at('answer')
-const example = at('example')
-const clear = at('clear')
-const undo = /** @type {HTMLButtonElement} */ (at('undo'))
-const sheet = new Sheet(place)
+const place = byId('job')
+const pane = byId('answer')
+const example = byId('example')
+const clear = byId('clear')
+const undo = /** @type {HTMLButtonElement} */ (byId('undo'))
+const form = new Form(place)
 
 /** @type {Bench | undefined} */
 let bench
 /** @type {Reply | undefined} */
 let reply
-/** What to go back to. @type {import('./sheet.js').Kept | undefined} */
-let before
-/** Whether that is another job: typing into this one doesn't put it out of reach. */
-let other = false
+const history = new History(form)
 let asking = false
 let changed = false
 
-/** The sheet has changed: ask anew first, so that the answer is on its way. */
+/** The form has changed: ask at once, so that the answer is on its way. */
 function change() {
   changed = true
+  pane.setAttribute('aria-busy', 'true')
   if (!asking) void ask()
-  sheet.showGiven()
-  undo.disabled = before === undefined
-  keepSoon()
+  form.showGiven()
+  undo.disabled = history.empty
+  saveSoon()
 }
 
-/** How long the sheet rests before it is kept, in milliseconds. */
+/** How long after the last change the form is saved, in milliseconds. */
 const rest = 300
 
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let resting
-/** Whether what is on the sheet would be there after a reload. */
+/** Whether the content of the form would be there after a reload. */
 let saved = true
 
-/** Keeps the sheet once no more is typed, or when the page is left. */
-function keepSoon() {
+/** Saves the form after a pause in typing, or when the page is left. */
+function saveSoon() {
   clearTimeout(resting)
-  resting = setTimeout(keepNow, rest)
+  resting = setTimeout(saveNow, rest)
 }
 
-function keepNow() {
+function saveNow() {
   if (resting === undefined) return
   clearTimeout(resting)
   resting = undefined
-  saved = save(sheet.keep())
+  history.settle()
+  saved = saveForm(form.entries())
 }
 
-addEventListener('pagehide', keepNow)
-document.addEventListener('visibilitychange', keepNow)
+addEventListener('pagehide', saveNow)
+document.addEventListener('visibilitychange', saveNow)
 
-/** Asks until the answer is that of what is on the sheet. */
+/** Asks until the answer belongs to the current content of the form. */
 async function ask() {
   if (!bench) return
   asking = true
   while (changed) {
     changed = false
-    const asked = sheet.fields()
+    const asked = form.fields()
     reply = await bench.answer(textOf(asked))
-    showRows(sheet, reply)
-    showPane(sheet, reply)
-    showSafety(reply)
-    setMetal(reply.rows.metal?.[0])
-    setPrinted(reply.rows.metal?.[0])
-    for (const hear of hearing) hear(reply, asked)
+    tell((reply, asked) => showSentence(form, reply, asked), reply, asked)
+    document.documentElement.dataset.answered ??= ''
+    tellAll(reply, asked)
   }
-  document.documentElement.dataset.answered ??= ''
   asking = false
 }
 
+/** What the other parts of the page are still to be told of. @type {[Reply, Record<string, string>] | undefined} */
+let untold
+
 /**
- * A change that one touch takes back; a second one brings it about again.
+ * Tells the other parts of a reply once its sentence is painted, or of the next one
+ * if that comes sooner.
  *
- * @param {() => void} work
- * @param {boolean} [replaces] whether it puts another job in the place of this one
+ * @param {Reply} reply
+ * @param {Record<string, string>} asked
  */
-function undoably(work, replaces = false) {
-  const kept = sheet.keep()
-  work()
-  before = kept
-  other = replaces
+function tellAll(reply, asked) {
+  const waiting = untold !== undefined
+  untold = [reply, asked]
+  if (!waiting) afterFrame(() => {
+    if (!untold) return
+    const [reply, asked] = untold
+    untold = undefined
+    for (const hear of hearing) tell(hear, reply, asked)
+    pane.setAttribute('aria-busy', String(asking || changed))
+  })
+}
+
+/** How long a frame is waited for, in milliseconds: a page that nobody sees paints none. */
+const patience = 200
+
+/** @param {() => void} work for once the next frame is painted; it may be called twice */
+function afterFrame(work) {
+  setTimeout(work, document.hidden ? 0 : patience)
+  requestAnimationFrame(() => setTimeout(work))
+}
+
+/**
+ * Tells one part of the page of a reply. If that part fails, the others and the
+ * next key still get their answers.
+ *
+ * @param {Hear} hear
+ * @param {Reply} reply
+ * @param {Record<string, string>} asked
+ */
+function tell(hear, reply, asked) {
+  try {
+    hear(reply, asked)
+  } catch (reason) {
+    reportError(reason)
+  }
+}
+
+/** A change that one touch takes back. @param {() => void} work */
+function undoably(work) {
+  history.deed(work)
   change()
 }
 
 /**
- * What the page's other parts may see of it and do to it.
+ * What other parts of the page may read and do.
  *
  * @typedef {object} Desk
- * @property {Sheet} sheet
- * @property {() => Bench | undefined} bench there once the program is ready
+ * @property {Form} form
+ * @property {() => Bench | undefined} bench undefined until the program is ready
  * @property {() => Reply | undefined} reply the newest
  * @property {(hear: Hear) => void} onReply after each reply is shown
- * @property {() => void} changed to be called after the sheet's fields were written
- * @property {() => boolean} keep keeps the sheet now; false if it can't be kept over a reload
- * @property {(work: () => void) => void} undoably does what replaces the job, so that Undo takes it back
- * @property {(kept: import('./sheet.js').Kept) => void} lay puts another job in the place of the one on the sheet, undoably
- * @property {() => import('./sheet.js').Kept} exampleJob
+ * @property {() => void} changed to be called after fields of the form were written
+ * @property {() => boolean} save saves the form now; false if it would not be there after a reload
+ * @property {(work: () => void) => void} undoably does work that Undo takes back
+ * @property {(entries: import('./form/form.js').Entries) => void} lay replaces the job on the form; Undo takes it back
+ * @property {() => import('./form/form.js').Entries} exampleJob
  */
 
 /**
@@ -133,18 +171,26 @@ function undoably(work, replaces = false) {
  * @param {Record<string, string>} asked the fields that it answers
  */
 
-/** @type {Hear[]} */
-const hearing = []
+/** The parts of the page that show a reply after its sentence, in their order. @type {Hear[]} */
+const hearing = [
+  (reply) => showRows(form, reply),
+  (reply, asked) => showPane(form, reply, asked),
+  showSafety,
+  ({ rows }) => setPrinted(rows.metal?.[0]),
+]
 
 /** @type {Desk} */
 export const desk = {
-  sheet,
+  form,
   bench: () => bench,
   reply: () => reply,
   onReply: (hear) => { hearing.push(hear) },
-  changed: change,
-  keep: () => {
-    keepNow()
+  changed: () => {
+    history.settle()
+    change()
+  },
+  save: () => {
+    saveNow()
     return saved
   },
   undoably,
@@ -156,39 +202,47 @@ place.addEventListener('submit', (event) => event.preventDefault())
 
 place.addEventListener('input', (event) => {
   const control = /** @type {Element} */ (event.target)
-  if (!control.closest('.row')) return // the switch of colours stands on the sheet as well
-  if (!other) before = undefined
-  if (control instanceof HTMLInputElement) given(sheet, control.name)
+  const of = control.closest('.row, .questions') // the switch of colours stands on the form as well
+  if (!of) return
+  history.typed((of instanceof HTMLElement && of.dataset.field) || 'ask')
+  if (control instanceof HTMLInputElement) given(form, control.name)
   change()
 })
+place.addEventListener('focusin', () => history.leave())
 
-// A part that is opened brings its figures. The event of a fold doesn't bubble.
+// An opened part shows its figures. The toggle event does not bubble.
 place.addEventListener('toggle', () => {
-  if (reply) showFigures(sheet, reply)
-  markCropped(sheet)
+  if (reply) showFigures(form, reply)
 }, { capture: true })
-addEventListener('resize', () => markCropped(sheet))
 
-// The switch stands in the page's head.
-for (const choice of sheet.switch) {
+// The switch is in the page's head.
+for (const choice of form.switch) {
   choice.addEventListener('change', () => {
-    sheet.turnUnits()
+    history.typed('units')
+    form.turnUnits()
     change()
+    history.leave()
   })
 }
 
-/** A touch that seeks another, or fills in what is suggested. @param {Event} event */
+/** A button that seeks another field, or fills in a suggestion. @param {Event} event */
 function press(event) {
   const button = /** @type {Element} */ (event.target).closest('button')
   if (!button) return
-  const { seek: wanted, fill, text } = button.dataset
+  const { seek: wanted, fill, text, reading } = button.dataset
   if (wanted && !button.closest('.found')) {
-    undoably(() => seek(sheet, wanted, reply))
+    undoably(() => seek(form, wanted, reply))
+  }
+  const asks = button.closest('.row')
+  if (reading && asks instanceof HTMLElement) {
+    const { field = '' } = asks.dataset
+    undoably(() => form.write(field, reading))
+    document.getElementById(field)?.focus()
   }
   if (fill && text) {
     undoably(() => {
-      sheet.fill(fill, text)
-      given(sheet, fill)
+      form.fill(fill, text)
+      given(form, fill)
     })
     document.getElementById(pane.contains(button) ? 'say' : fill)?.focus()
   }
@@ -197,16 +251,16 @@ function press(event) {
 place.addEventListener('click', press)
 pane.addEventListener('click', press)
 
-/** Puts another job in the place of the one on the sheet. @param {import('./sheet.js').Kept} kept */
-function lay(kept) {
+/** Replaces the job on the form. @param {import('./form/form.js').Entries} entries */
+function lay(entries) {
   undoably(() => {
-    sheet.restore(kept)
+    form.restore(entries)
     unfold()
-  }, true)
+  })
 }
 
 function exampleJob() {
-  return sheet.placed({ ...read(example.dataset.fields ?? ''), units: sheet.switch.value })
+  return form.placed({ ...fieldsOf(example.dataset.fields ?? ''), units: form.switch.value })
 }
 
 for (const button of [example, document.getElementById('start-example')]) {
@@ -214,47 +268,50 @@ for (const button of [example, document.getElementById('start-example')]) {
 }
 
 clear.addEventListener('click', () => {
-  if (sheet.empty) return
-  undoably(() => sheet.clear(), true)
+  if (form.empty && form.question.value === '') return
+  undoably(() => form.clear())
   place.scrollTop = 0
 })
 
 undo.addEventListener('click', () => {
-  const kept = before
-  if (kept) undoably(() => sheet.restore(kept), other)
+  history.back()
+  change()
 })
 
-// A caution leads to the field that it is about.
+// The link of a caution leads to the field that it is about.
 pane.addEventListener('click', (event) => {
   const link = /** @type {Element} */ (event.target).closest('a')
-  const input = sheet.rows.get(link?.hash.slice(1) ?? '')?.input
-  if (!input) return
+  const name = link?.hash.slice(1) ?? ''
+  if (!form.rows.has(name)) return
   event.preventDefault()
-  for (let part = input.closest('details'); part; part = part.parentElement?.closest('details') ?? null) part.open = true
-  input.focus()
+  close()
+  form.lead(name)
 })
 
-/** Opens the folded parts in which something is typed. */
+/** Opens the folded parts that hold something typed. */
 function unfold() {
-  for (const part of sheet.parts) {
-    if (sheet.filled(part).length > 0) part.element.open = true
+  for (const part of form.parts) {
+    if (form.filled(part).length > 0) part.element.open = true
   }
 }
 
-for (const { name, input } of sheet.rows.values()) {
-  if (input instanceof HTMLInputElement && input.getAttribute('role') === 'combobox') combobox(input, suggesting(name, input), change)
+for (const { name, input } of form.rows.values()) {
+  if (input instanceof HTMLInputElement && input.getAttribute('role') === 'combobox') combobox(input, suggesting(name, input), () => {
+    history.typed(name)
+    change()
+  })
 }
 
 /** How many suggestions are offered. */
 const offered = 8
 
 /**
- * What a field suggests: for a metal what the bench finds by that name, then
- * the names that the field lists and that begin like what was typed.
+ * The suggestions of a field: for a metal what the bench finds by that name, then
+ * the names listed for the field that begin like what was typed.
  *
  * @param {string} name
  * @param {HTMLInputElement} input
- * @returns {(text: string) => Promise<import('./combobox.js').Suggestion[]>}
+ * @returns {(text: string) => Promise<import('./form/combobox.js').Suggestion[]>}
  */
 function suggesting(name, input) {
   const listed = (input.dataset.suggest ?? '').split('|').map((text) => ({ text, why: '' }))
@@ -280,12 +337,13 @@ function beginsLike(name, typed) {
   return typed.toLowerCase().split(/\s+/).every((part) => words.some((word) => word.startsWith(part)))
 }
 
-/** Puts back what was on the sheet when the page was left. */
+/** Restores the form as it was when the page was left. */
 function putBack() {
-  const kept = load()
-  if (kept) sheet.restore(kept)
-  if (!sheet.empty) sayPlainly('')
-  sheet.showGiven()
+  const saved = loadForm()
+  if (saved) form.restore(saved)
+  history.settle()
+  if (!form.empty) sayPlainly('')
+  form.showGiven()
   unfold()
 }
 
@@ -293,8 +351,7 @@ async function begin() {
   try {
     bench = await opening
   } catch {
-    sayStuck(location.protocol === 'file:' ? 'folder' : 'lost')
-    return
+    return mend(() => sayStuck(location.protocol === 'file:' ? 'folder' : 'lost'))
   }
   changed = true
   void ask()
@@ -302,7 +359,7 @@ async function begin() {
 
 putBack()
 setUpHabits(place)
-for (const setUp of [setUpPicture, setUpPaper, setUpJobs, setUpShare, setUpRunning, setUpOffline]) setUp(desk)
+for (const setUp of [setUpBar, setUpFold, setUpClearing, setUpForm, setUpPicture, setUpRun, setUpOffline, setUpLater]) setUp(desk)
 document.documentElement.dataset.begun = ''
-// An engine that can't run the page has been told so, by old.js.
+// In an engine that can't run the page, old.js has already said so.
 if (!document.documentElement.dataset.why) void begin()

@@ -3,25 +3,25 @@ package pagetest
 import (
 	"testing"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
-// check is one promise, on a page that was just opened with nothing kept.
+// check is one test, on a page that was just opened with nothing stored.
 type check struct {
 	name string
 	hold func(*testing.T, *page)
 }
 
-// holdAll holds the page to all checks in each engine.
+// holdAll runs all checks in each engine.
 func holdAll(t *testing.T, checks []check) {
 	t.Helper()
-	hold(t, engine.Names, (*page).fresh, checks)
+	hold(t, browser.Names, (*page).fresh, checks)
 }
 
-// hold holds the page, opened anew for each, to all checks in some engines.
+// hold runs all checks in some engines; the page is opened again for each check.
 func hold(t *testing.T, engines []string, open func(*page), checks []check) {
 	t.Helper()
-	inEngines(t, engines, func(t *testing.T, session *engine.Session) {
+	startEach(t, engines, browser.Options{Sparing: true}, func(t *testing.T, session *browser.Session) {
 		s := serve(t)
 		for _, c := range checks {
 			t.Run(c.name, func(t *testing.T) {
@@ -34,13 +34,24 @@ func hold(t *testing.T, engines []string, open func(*page), checks []check) {
 }
 
 // inEngines runs a test in each of some engines, in a session of its own.
-func inEngines(t *testing.T, engines []string, test func(*testing.T, *engine.Session)) {
+func inEngines(t *testing.T, engines []string, test func(*testing.T, *browser.Session)) {
 	t.Helper()
-	eachOf(t, engines, func(t *testing.T, name string) { test(t, engine.ForTest(t, name, engine.Options{})) })
+	startEach(t, engines, browser.Options{}, test)
 }
 
-// eachOf runs a test for each of some engines, side by side with each other and
-// with other tests: for most of its time a browser waits.
+func startEach(t *testing.T, engines []string, o browser.Options, test func(*testing.T, *browser.Session)) {
+	t.Helper()
+	eachOf(t, engines, func(t *testing.T, name string) {
+		session := browser.ForTest(t, name, o)
+		if err := session.SetWindow(1024, 768); err != nil { // with room for the answer beside the form
+			t.Fatal(err)
+		}
+		test(t, session)
+	})
+}
+
+// eachOf runs a test for each of some engines, in parallel: most of the time a
+// browser waits.
 func eachOf(t *testing.T, engines []string, test func(t *testing.T, name string)) {
 	t.Helper()
 	for _, name := range engines {
@@ -51,9 +62,9 @@ func eachOf(t *testing.T, engines []string, test func(t *testing.T, name string)
 	}
 }
 
-// twoTabs opens a tab beside the one there is, and returns what lets commands go
-// to either.
-func twoTabs(t *testing.T, s *engine.Session) (first, second string, to func(tab string)) {
+// twoTabs opens a second tab, and returns both and a function that directs commands
+// to one of them.
+func twoTabs(t *testing.T, s *browser.Session) (first, second string, to func(tab string)) {
 	t.Helper()
 	first, err := s.Tab()
 	if err == nil {

@@ -5,8 +5,8 @@ import (
 	"testing"
 )
 
-// The clock of a run is tried without a page: each script says what it makes of
-// a run, beside what a wall clock would show, reckoned by hand.
+// The clock of a run is tested without a page: each script says what it shows of a
+// run; the expected text was worked out by hand.
 func TestRunsClock(t *testing.T) {
 	for _, c := range []struct{ name, zone, script, says string }{
 		{"half time and the end follow from the start", "UTC",
@@ -46,16 +46,16 @@ func TestRunsClock(t *testing.T) {
 		{"a later end is told again", "UTC",
 			`run(at('2026-03-10 12:00:00'), 60)
 			const told = [news(r, at('2026-03-10 13:00:00')), news(r, at('2026-03-10 13:00:01'))]
-			follow(r, { timeLeft: { value: 20 } }, { after: '24', time: '60' }, at('2026-03-10 13:05:00'))
+			follow(r, { timeLeft: { value: 20 } }, { after: '24', elapsed: '60' }, at('2026-03-10 13:05:00'))
 			[...told, news(r, at('2026-03-10 13:06:00')), news(r, at('2026-03-10 13:25:00'))]`,
 			"2, , , 2"},
 		{"a weighing counts from when it was typed", "UTC",
 			`run(at('2026-03-10 12:00:00'), 180)
-			follow(r, { timeLeft: { value: 90 } }, { after: '24.1', time: '60' }, at('2026-03-10 13:00:00'))
+			follow(r, { timeLeft: { value: 90 } }, { after: '24.1', elapsed: '60' }, at('2026-03-10 13:00:00'))
 			const first = clock(r.ready)
-			follow(r, { timeLeft: { value: 100 } }, { after: '24.1', time: '60' }, at('2026-03-10 14:00:00')) // the depth was typed anew
+			follow(r, { timeLeft: { value: 100 } }, { after: '24.1', elapsed: '60' }, at('2026-03-10 14:00:00')) // the depth was typed again
 			const deeper = clock(r.ready)
-			follow(r, { timeLeft: { value: 30 } }, { after: '23.8', time: '120' }, at('2026-03-10 14:10:00'))
+			follow(r, { timeLeft: { value: 30 } }, { after: '23.8', elapsed: '120' }, at('2026-03-10 14:10:00'))
 			[first, deeper, clock(r.ready), r.by, r.half]`,
 			"14:30, 14:40, 14:40, weighing, 0"},
 		{"a weighing while it is off counts from the switching off", "UTC",
@@ -72,6 +72,23 @@ func TestRunsClock(t *testing.T) {
 			follow(r, { readyIn: { value: 50 } }, { readings: '0:00 0.32; 1:00 0.28;' }, at('2026-03-10 13:30:00')) // the first one mended
 			[r.by, clock(r.ready)]`,
 			"reading, 13:50"},
+		{"the clock stops at the end of a step, and the next one has its whole time", "UTC",
+			`run(at('2026-03-10 12:00:00'), 90)
+			takeSteps(r, [{ minutes: { value: 60 }, amperes: { text: '1.2 A' } }, { minutes: { value: 30 }, amperes: { text: '0.9 A' } }])
+			const early = stopAtStep(r, at('2026-03-10 12:59:59')), stopped = stopAtStep(r, at('2026-03-10 13:04:00'))
+			const [left, on] = [still(r.ready - reached(r, at('2026-03-10 13:09:00'))), past(ran(r, at('2026-03-10 13:09:00')))]
+			resume(r, at('2026-03-10 13:10:00'))
+			const again = stopAtStep(r, at('2026-03-10 15:00:00'))
+			[early, stopped, left, on, clock(nextStop(r)), again]`,
+			"false, true, 30 min, 1 h 0 min, 13:40, false"},
+		{"a step that is done is not changed", "UTC",
+			`run(at('2026-03-10 12:00:00'), 90)
+			const rows = (...minutes) => minutes.map((value) => ({ minutes: { value }, amperes: { text: '1 A' } }))
+			takeSteps(r, rows(60, 30)); stopAtStep(r, at('2026-03-10 13:00:00')); resume(r, at('2026-03-10 13:00:00'))
+			takeSteps(r, rows(50, 20, 10)); const first = r.steps.length
+			takeSteps(r, rows(60, 20, 10))
+			[first, r.steps.length, clock(nextStop(r))]`,
+			"2, 3, 13:20"},
 		{"where the sheet says nothing the end stands", "UTC",
 			`run(at('2026-03-10 12:00:00'), 180)
 			follow(r, {}, { depth: '0,' }, at('2026-03-10 13:00:00'))
@@ -101,10 +118,10 @@ func TestRunsClock(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			t.Setenv("TZ", c.zone)
 			var says string
-			inNode(t, `import * as moments from './page/moment.js'
-				import * as runs from './page/run.js'
+			inNode(t, `import * as moments from './page/run/moment.js'
+				import * as runs from './page/run/record.js'
 				const { hour, minute, past, still } = moments
-				const { begunAt, follow, news, ran, reached, resume } = runs
+				const { begunAt, follow, news, nextStop, ran, reached, resume, stopAtStep, takeSteps } = runs
 				const at = (text) => new Date(text).getTime()
 				let r
 				const clock = (moment, now = r?.on) => moments.clock(moment, now ?? moment)
@@ -118,17 +135,17 @@ func TestRunsClock(t *testing.T) {
 	}
 }
 
-// returning makes the last line of a script what it returns.
+// returning makes a script return its last line.
 func returning(script string) string {
 	last := strings.LastIndex(script, "\n") + 1
 	return script[:last] + "return " + script[last:]
 }
 
-// What was kept of a run may be damaged, old or made up: then there is none.
-func TestKeptRunIsRead(t *testing.T) {
+// A saved run may be damaged, old or forged: then there is none.
+func TestSavedRunIsRead(t *testing.T) {
 	for _, c := range []struct {
-		name, kept string
-		there      bool
+		name, saved string
+		there       bool
 	}{
 		{"a run", `{ on: now - hour, ready: now + hour, half: now }`, true},
 		{"ready yesterday", `{ on: now - 50 * hour, ready: now - 25 * hour, half: 0 }`, false},
@@ -140,9 +157,9 @@ func TestKeptRunIsRead(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var there bool
-			inNode(t, `import { loadRun } from './page/run.js'
+			inNode(t, `import { loadRun } from './page/run/record.js'
 				const now = Date.now(), hour = 36e5
-				globalThis.localStorage = { getItem: () => JSON.stringify(`+c.kept+`) }
+				globalThis.localStorage = { getItem: () => JSON.stringify(`+c.saved+`) }
 				Object.defineProperty(globalThis, 'sessionStorage', { get() { throw new Error('refused') } })
 				console.log(JSON.stringify(loadRun(now) !== undefined))`, &there)
 			if there != c.there {

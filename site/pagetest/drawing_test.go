@@ -10,7 +10,7 @@ import (
 	"testing"
 )
 
-// TestDrawing holds the picture in the answer's pane to its promises in every engine.
+// TestDrawing tests the picture in the answer's pane in every engine.
 func TestDrawing(t *testing.T) {
 	t.Parallel()
 	holdAll(t, []check{
@@ -24,8 +24,8 @@ func TestDrawing(t *testing.T) {
 	})
 }
 
-// lineJob is a job with a sheet and a line, of which a cut can be drawn. Half the
-// sheet is left, and the line keeps 0.6 mm less twice half the depth: 0.5 mm.
+// lineJob is a job with a sheet and a line, so that a cut can be drawn. Half the
+// sheet is left, and of the line 0.6 mm less twice half the depth: 0.5 mm.
 var lineJob = map[string]string{"metal": "cartridge brass", "area": "10", "depth": "0.1", "density": "30", "sheet": "1", "line": "0.6"}
 
 const drawing = `document.querySelector('#cut [role=img]')`
@@ -35,12 +35,12 @@ func (p *page) draws(words string) {
 	p.until(`document.getElementById('cut').classList.contains('drawn') && `+drawing+`.querySelector('desc').textContent.includes(arguments[0])`, words)
 }
 
-// drawnAsTyped: the picture says what the answer says, changes in place, and goes
-// when there is nothing to draw. It is told to nobody who does not look at it.
+// drawnAsTyped: the picture agrees with the answer, changes in place, and disappears
+// when there is nothing to draw. Screen readers do not announce its changes.
 func drawnAsTyped(t *testing.T, p *page) {
 	empty := p.say(`return document.querySelector('#cut figcaption').textContent`)
 	if !strings.Contains(empty, "once a depth is known") {
-		t.Errorf("in the place of the picture stands %q", empty)
+		t.Errorf("in place of the picture is %q", empty)
 	}
 	p.fill(lineJob)
 	p.draws("0.100 mm")
@@ -57,14 +57,14 @@ func drawnAsTyped(t *testing.T, p *page) {
 	p.fill(map[string]string{"depth": "0.2"})
 	p.draws("0.200 mm")
 	if same := p.ask(`return ` + firsts + `.every((path, i) => path === window.kept[i])`); same != true {
-		t.Error("a key made the picture anew instead of changing it")
+		t.Error("a key replaced the picture instead of changing it")
 	}
 	if told := p.ask(`return !!` + drawing + `.closest('[aria-live], [role=status]')`); told != false {
 		t.Error("the picture is announced at every key")
 	}
 	p.click("#clear")
 	p.until(`!document.getElementById('cut').classList.contains('drawn') && ` + drawing + `.checkVisibility() === false`)
-	if off := p.ask(`return [...document.querySelectorAll('#cut button')].every((button) => button.disabled)`); off != true {
+	if off := p.ask(`return [...document.querySelectorAll('#cut button')].every((button) => button.disabled && !button.checkVisibility())`); off != true {
 		t.Error("where nothing is drawn it can be saved")
 	}
 }
@@ -79,11 +79,13 @@ func depthInTime(t *testing.T, p *page) {
 	p.until(drawing+`.querySelector('title').textContent === arguments[0]`, cut)
 }
 
-// leastText is how high a hint is at the least, in pixels.
+// leastText is the minimum height of a hint, in pixels.
 const leastText = 14
 
-// pictureInView: sentence and picture stay in view while fields far down are
-// typed into, with no text in it smaller than a hint.
+// pictureInView: where there is room beside the sheet, sentence and picture stay
+// in view while fields far down are typed into; on an upright tablet the bar does,
+// and both are there once it is touched. No text in the picture is smaller than a
+// hint.
 func pictureInView(t *testing.T, p *page) {
 	for _, size := range sizes[:2] {
 		if err := p.SetWindow(size[0], size[1]); err != nil {
@@ -91,8 +93,19 @@ func pictureInView(t *testing.T, p *page) {
 		}
 		p.fresh()
 		p.fill(lineJob)
+		p.answers("0.1 mm")
+		if size[0] < 900 {
+			p.typeIn("start", "14:05")
+			p.settle()
+			if seen := p.ask(`const r = document.getElementById('bar').getBoundingClientRect(); return r.top >= 0 && r.bottom <= 72.5`); seen != true {
+				t.Error("on an upright tablet the bar is out of view while the last field is typed")
+			}
+			p.click("#bar")
+		}
 		p.draws("0.100 mm")
-		p.typeIn("start", "14:05")
+		if size[0] >= 900 {
+			p.typeIn("start", "14:05")
+		}
 		p.settle()
 		for _, part := range []string{"#sentence", "#cut .view"} {
 			if seen := p.ask(`const r = document.querySelector(arguments[0]).getBoundingClientRect(); return r.top >= 0 && r.bottom <= innerHeight`, part); seen != true {
@@ -113,8 +126,8 @@ func pictureInView(t *testing.T, p *page) {
 	}
 }
 
-// drawnOnlyInSight: on a phone the picture goes by with the sheet; it is drawn
-// again when it comes back.
+// drawnOnlyInSight: on a phone the picture lies under the sheet until the bar is
+// touched; it is drawn once it is seen.
 func drawnOnlyInSight(t *testing.T, p *page) {
 	const there = `document.getElementById('frame').contentDocument`
 	p.loadOnly("/frame?width=390&height=700")
@@ -125,22 +138,27 @@ func drawnOnlyInSight(t *testing.T, p *page) {
 		control.dispatchEvent(new Event('input', { bubbles: true }))
 	}`
 	const words = there + `.querySelector('#cut desc').textContent`
+	const open = there + `.getElementById('bar').click()`
+	for name := range lineJob {
+		p.until(there + `.getElementById('` + name + `') !== null`)
+	}
 	p.ask(type_, lineJob)
+	p.ask(open)
 	p.until(words + `.includes('0.100 mm')`)
-	p.ask(there + `.documentElement.scrollTop = 2000`)
+	p.ask(there + `.getElementById('shut').click()`)
 	p.settle()
 	p.ask(type_, map[string]string{"depth": "0.2"})
-	p.until(there + `.getElementById('sentence').textContent.includes('0.200 mm')`)
+	p.until(there + `.getElementById('sentence').textContent.includes('0.2 mm')`)
 	p.settle()
 	if drawn := p.ask(`return ` + words + `.includes('0.200 mm')`); drawn != false {
-		t.Error("it was drawn where nobody sees it")
+		t.Error("it was drawn out of view")
 	}
-	p.ask(there + `.documentElement.scrollTop = 0`)
+	p.ask(open)
 	p.until(words + `.includes('0.200 mm')`)
 }
 
-// saved presses one of the touches that save, and takes what would have become a
-// file: its name, and its bytes in base64.
+// saved presses one of the save buttons, and returns the file instead of saving it:
+// its name, and its bytes in base64.
 func (p *page) saved(kind string) (name string, body []byte) {
 	p.Helper()
 	var file [2]string
@@ -164,12 +182,11 @@ func (p *page) saved(kind string) (name string, body []byte) {
 	return file[0], body
 }
 
-// savedAsSVG: the file needs nothing of the page, and is in the colours of paper
-// whatever the theme.
+// savedAsSVG: the file needs nothing from the page, and has the colours for paper
+// in either theme.
 func savedAsSVG(t *testing.T, p *page) {
 	p.choose("dark")
 	p.fill(lineJob)
-	p.answers("0.100 mm")
 	p.draws("0.100 mm")
 	name, body := p.saved("svg")
 	if name != "saltbite-cut-brass-0.100mm.svg" {
@@ -195,7 +212,6 @@ func savedAsSVG(t *testing.T, p *page) {
 // own tone among them.
 func savedAsPNG(t *testing.T, p *page) {
 	p.fill(lineJob)
-	p.answers("0.100 mm")
 	p.draws("0.100 mm")
 	name, body := p.saved("png")
 	if name != "saltbite-cut-brass-0.100mm.png" {
@@ -224,7 +240,7 @@ func savedAsPNG(t *testing.T, p *page) {
 	}
 }
 
-// drawnWithoutWorker: where the program runs on the page's own thread it draws too.
+// drawnWithoutWorker: also if the program runs on the page's own thread.
 func drawnWithoutWorker(t *testing.T, p *page) {
 	p.load("/?with=noworker")
 	p.fill(lineJob)

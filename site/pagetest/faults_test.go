@@ -1,22 +1,26 @@
 package pagetest
 
 import (
+	"strconv"
 	"testing"
 	"time"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
 // TestUpdateFaults updates the site in each of the ways in which an update goes
 // wrong. After each the page that was there works whole, nothing that was typed is
 // lost, and no file of one version has met one of another. The tenth, a browser
-// opened anew with the server gone, is TestOpenedAnew.
+// opened again with the server gone, is TestOpenedAgain.
 func TestUpdateFaults(t *testing.T) {
 	t.Parallel()
 	a := asBuilt(t)
-	inEngines(t, engine.Names, func(t *testing.T, s *engine.Session) {
+	inEngines(t, browser.Names, func(t *testing.T, s *browser.Session) {
 		t.Run("damaged on the way", func(t *testing.T) { damagedOnTheWay(t, s, a) })
 		t.Run("storage full", func(t *testing.T) { storageFull(t, s, a) })
+		t.Run("damaged where it is kept", func(t *testing.T) { damagedWhereKept(t, s, a) })
+		t.Run("damaged without a server", func(t *testing.T) { damagedWithoutServer(t, s, a) })
+		t.Run("damaged and replaced", func(t *testing.T) { damagedAndReplaced(t, s, a) })
 		t.Run("site data cleared", func(t *testing.T) { siteDataCleared(t, s, a) })
 		t.Run("two tabs", func(t *testing.T) { tabsOverAnUpdate(t, s, a) })
 		t.Run("rolled back", func(t *testing.T) { rolledBack(t, s, a) })
@@ -25,23 +29,40 @@ func TestUpdateFaults(t *testing.T) {
 }
 
 // withJob opens the page, kept, with a job on it.
-func withJob(t *testing.T, s *engine.Session, a version) *visit {
+func withJob(t *testing.T, s *browser.Session, a version) *visit {
 	t.Helper()
 	v := newVisit(t, s, a.files)
+	v.opensWithJob()
+	return v
+}
+
+func (v *visit) opensWithJob() {
+	v.Helper()
 	v.open("")
 	v.ready()
 	v.fill(copperJob)
 	v.answers(copperTime)
 	v.rests()
+}
+
+// uncached is withJob from a host that lets the browser keep nothing by itself.
+func uncached(t *testing.T, s *browser.Session, a version) *visit {
+	t.Helper()
+	v := newVisit(t, s, a.files)
+	v.host.caching = "no-store"
+	v.opensWithJob()
+	v.again() // given by the worker from now on
+	v.ready()
 	return v
 }
 
-// damagedOnTheWay: faults 1 to 4 and 9, one after the other on the same device.
-// In the end the update comes whole.
-func damagedOnTheWay(t *testing.T, s *engine.Session, a version) {
+// damagedOnTheWay: faults 1 to 4 and 9, one after the other on the same device, each
+// in an update of its own: what came whole of one is not asked for again. In the
+// end the update comes whole.
+func damagedOnTheWay(t *testing.T, s *browser.Session, a version) {
 	v := withJob(t, s, a)
 	b := a.next("B")
-	for _, c := range []struct {
+	for i, c := range []struct {
 		name   string
 		faults map[string]fault
 	}{
@@ -62,7 +83,7 @@ func damagedOnTheWay(t *testing.T, s *engine.Session, a version) {
 		t.Run(c.name, func(t *testing.T) {
 			p := *v
 			p.T = t
-			p.host.publish(b.files, c.faults)
+			p.host.publish(a.next("B"+strconv.Itoa(i)).files, c.faults)
 			p.ask(`navigator.serviceWorker.getRegistration().then((r) => r.update()).catch(() => {}); return true`)
 			p.untilMet()
 			p.settled()
@@ -75,7 +96,7 @@ func damagedOnTheWay(t *testing.T, s *engine.Session, a version) {
 			if offers := p.ask(`return document.querySelector('#on-device button').checkVisibility()`); offers != false {
 				t.Error("a version that is not whole is offered")
 			}
-			// What the page asked for when it was loaded anew must not find the next fault.
+			// What the page asked for when it was loaded again must not find the next fault.
 			p.host.publish(a.files, nil)
 			p.ask(`return Promise.race([navigator.serviceWorker.getRegistration().then((r) => r.update()).catch(() => {}),
 				new Promise((resolve) => setTimeout(resolve, 2000))]).then(() => true)`) // one that hangs does so to the end
@@ -108,12 +129,12 @@ func (v *visit) untilMet() {
 
 // storageFull: Chromium is given no more room. The others can't be told so while
 // they run: there the new worker finds a cache that refuses, as a full one does.
-func storageFull(t *testing.T, s *engine.Session, a version) {
+func storageFull(t *testing.T, s *browser.Session, a version) {
 	v := withJob(t, s, a)
 	b := a.next("B")
 	files := b.files
 	quota := map[string]any{"origin": "http://" + v.host.address, "quotaSize": 1 << 20}
-	if s.Name == engine.Chromium {
+	if s.Name == browser.Chromium {
 		if err := s.DevTools("Storage.overrideQuotaForOrigin", quota); err != nil {
 			t.Fatal(err)
 		}
@@ -134,7 +155,7 @@ func storageFull(t *testing.T, s *engine.Session, a version) {
 	v.again()
 	v.isWhole(a)
 	v.kept()
-	if s.Name == engine.Chromium {
+	if s.Name == browser.Chromium {
 		delete(quota, "quotaSize")
 		if err := s.DevTools("Storage.overrideQuotaForOrigin", quota); err != nil {
 			t.Fatal(err)
@@ -148,10 +169,81 @@ func storageFull(t *testing.T, s *engine.Session, a version) {
 	v.kept()
 }
 
+// halves cuts a kept file to its first half, as a fault of the storage does.
+func (v *visit) halves(name string) {
+	v.Helper()
+	if got := v.say(`return (async () => {
+		const [cache] = (await caches.keys()).filter((name) => name.startsWith('saltbite '))
+		const store = await caches.open(cache)
+		const kept = await store.match(arguments[0])
+		const body = await kept.arrayBuffer()
+		await store.put(arguments[0], new Response(body.slice(0, body.byteLength / 2), { headers: kept.headers }))
+		return 'halved'
+	})()`, name); got != "halved" {
+		v.Fatalf("%s is not kept", name)
+	}
+}
+
+// neededFiles are the files without which the page can't work or looks wrong.
+var neededFiles = []string{"index.html", "head.js", "style.css", "old.js", "page.js", "later.js", "saltbite.wasm"}
+
+// damagedWhereKept: each file in turn is damaged on the device. The next load mends
+// it from a healthy server, and the load after that needs no server.
+func damagedWhereKept(t *testing.T, s *browser.Session, a version) {
+	v := withJob(t, s, a)
+	v.again() // given by the worker from now on
+	for _, name := range neededFiles {
+		t.Run(name, func(t *testing.T) {
+			p := *v
+			p.T = t
+			p.ready()
+			p.halves(name)
+			p.again()
+			p.answers(copperTime)
+			p.isWhole(a)
+			p.kept()
+			p.host.stop()
+			p.again()
+			p.answers(copperTime)
+			p.isWhole(a)
+			p.host.start()
+		})
+	}
+}
+
+// damagedWithoutServer: the page says that it is lost, and recovers once there is a
+// server again.
+func damagedWithoutServer(t *testing.T, s *browser.Session, a version) {
+	v := uncached(t, s, a)
+	v.halves("saltbite.wasm")
+	v.host.stop()
+	v.reload()
+	v.until(`document.getElementById('sentence').textContent.includes('could not be loaded whole')`)
+	v.host.start()
+	v.again()
+	v.answers(copperTime)
+	v.isWhole(a)
+}
+
+// damagedAndReplaced: a file is damaged on the device, and the server has only the
+// next version by now. The page then comes in that version, from the server.
+func damagedAndReplaced(t *testing.T, s *browser.Session, a version) {
+	b := a.next("B")
+	for _, name := range []string{"page.js", "saltbite.wasm"} {
+		v := uncached(t, s, a)
+		v.halves(name)
+		v.host.publish(b.files, nil)
+		v.reload()
+		v.until(`document.getElementById('on-device')?.dataset.content === arguments[0]`, b.content)
+		v.answers(copperTime)
+		v.kept()
+	}
+}
+
 // siteDataCleared clears all that is kept while the page is open: in Chromium as
 // its settings do, in the others piece by piece, once with the worker and once
 // without, as engines differ in it.
-func siteDataCleared(t *testing.T, s *engine.Session, a version) {
+func siteDataCleared(t *testing.T, s *browser.Session, a version) {
 	v := withJob(t, s, a)
 	clear := func(script string) {
 		t.Helper()
@@ -159,7 +251,7 @@ func siteDataCleared(t *testing.T, s *engine.Session, a version) {
 	}
 	for _, how := range []string{"", `await (await navigator.serviceWorker.getRegistration()).unregister()`} {
 		clear(how)
-		if s.Name == engine.Chromium && how != "" {
+		if s.Name == browser.Chromium && how != "" {
 			err := s.DevTools("Storage.clearDataForOrigin", map[string]any{"origin": "http://" + v.host.address, "storageTypes": "all"})
 			if err != nil {
 				t.Fatal(err)
@@ -187,7 +279,7 @@ func siteDataCleared(t *testing.T, s *engine.Session, a version) {
 
 // tabsOverAnUpdate: one tab takes a new version over; the other goes on with its own, and
 // takes it over when asked to.
-func tabsOverAnUpdate(t *testing.T, s *engine.Session, a version) {
+func tabsOverAnUpdate(t *testing.T, s *browser.Session, a version) {
 	v := withJob(t, s, a)
 	b := a.next("B")
 	first, second, to := twoTabs(t, s)
@@ -206,7 +298,7 @@ func tabsOverAnUpdate(t *testing.T, s *engine.Session, a version) {
 	v.works()
 	v.isWhole(a, b)
 	if stayed := v.ask(`return window.stays`); stayed != true {
-		t.Error("a tab that asked for nothing was loaded anew")
+		t.Error("a tab that asked for nothing was loaded again")
 	}
 	v.offered()
 	v.rests()
@@ -238,7 +330,7 @@ func (v *visit) rollsBack(newer, older version) {
 
 // rolledBack: the older version is published again, once while the newer waits
 // and once after it has taken over.
-func rolledBack(t *testing.T, s *engine.Session, a version) {
+func rolledBack(t *testing.T, s *browser.Session, a version) {
 	v := withJob(t, s, a)
 	v.again() // in the hands of the worker from now on, so that another waits
 	b := a.next("B")
@@ -269,7 +361,7 @@ func rolledBack(t *testing.T, s *engine.Session, a version) {
 
 // rolledBackAtFirst: no worker has the page on a first visit, so that a newer
 // version need not wait for it, and may be the one in use when the older comes back.
-func rolledBackAtFirst(t *testing.T, s *engine.Session, a version) {
+func rolledBackAtFirst(t *testing.T, s *browser.Session, a version) {
 	v := withJob(t, s, a)
 	b := a.next("B")
 	for range 3 {

@@ -5,7 +5,7 @@ import (
 	"testing"
 	"time"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
 var habits = []check{
@@ -21,12 +21,12 @@ func TestHabits(t *testing.T) {
 	holdAll(t, habits)
 }
 
-// inSight says whether nothing covers what has the focus.
+// inSight says whether the focused element is not covered.
 const inSight = `(() => { const e = document.activeElement, r = e.getBoundingClientRect()
 	return [r.y + 5, r.bottom - 5].every((y) => e.contains(document.elementFromPoint(r.x + 5, y))) })()`
 
-// enterMovesOn goes down the sheet and up again by Enter, while a run is under
-// way: what has the focus is always to be seen.
+// enterMovesOn goes down the form and up again by Enter, while a run is under way:
+// the focused element is always visible.
 func enterMovesOn(t *testing.T, p *page) {
 	for _, size := range sizes[:2] {
 		if err := p.SetWindow(size[0], size[1]); err != nil {
@@ -39,8 +39,8 @@ func enterMovesOn(t *testing.T, p *page) {
 		p.ask(`document.getElementById('run-on').click()`)
 		p.until(state + ` === 'on'`)
 		p.ask(`document.getElementById('metal').focus()`)
-		fields := p.lines(`return [...document.querySelectorAll('.sheet .row input')].filter((i) => !i.closest('details:not([open])')).map((i) => i.id)`)
-		for i, keys := range []string{engine.Enter, engine.Shift + engine.Enter} {
+		fields := p.lines(`return [...document.querySelectorAll('.form .row input')].filter((i) => !i.closest('details:not([open])')).map((i) => i.id)`)
+		for i, keys := range []string{browser.Enter, browser.Shift + browser.Enter} {
 			for n := range fields {
 				field := fields[n]
 				if i == 1 {
@@ -49,7 +49,7 @@ func enterMovesOn(t *testing.T, p *page) {
 				if at := p.say(`return document.activeElement.id`); at != field {
 					t.Fatalf("at %d by %d Enter leads to %s, not to %s", size[0], size[1], at, field)
 				}
-				if err := p.Wait(2*time.Second, inSight); err != nil {
+				if err := p.Wait(10*time.Second, inSight); err != nil {
 					t.Errorf("at %d by %d %s has the focus and is covered", size[0], size[1], field)
 				}
 				if n+1 == len(fields) {
@@ -70,7 +70,7 @@ func arrowsChangeNoNumber(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
 	for field, text := range copperJob {
-		p.typeIn(field, engine.ArrowUp+engine.ArrowUp+engine.ArrowDown+engine.ArrowLeft)
+		p.typeIn(field, browser.ArrowUp+browser.ArrowUp+browser.ArrowDown+browser.ArrowLeft)
 		p.ask(`document.activeElement.dispatchEvent(new WheelEvent('wheel', { deltaY: 100, bubbles: true, cancelable: true }))`)
 		if got := p.value(field); got != text {
 			t.Errorf("arrow keys in %s made %q of %q", field, got, text)
@@ -79,8 +79,8 @@ func arrowsChangeNoNumber(t *testing.T, p *page) {
 	p.answers(copperTime)
 }
 
-// fingersUnitLetsGo stands in for a menu of the system's, which no engine's
-// driver can open: the events are those that a choice from it brings.
+// fingersUnitLetsGo sends the events of a choice from a system menu, which no driver
+// can open.
 func fingersUnitLetsGo(t *testing.T, p *page) {
 	choose := `const s = document.querySelector('[data-unit=depth]')
 		s.focus()
@@ -96,8 +96,8 @@ func fingersUnitLetsGo(t *testing.T, p *page) {
 	}
 }
 
-// eachIsSoughtByOneTouch asks for each in turn: all are given as found before, so
-// the job stays what it was.
+// eachIsSoughtByOneTouch seeks each in turn: the others keep the values found before,
+// so the job stays the same.
 func eachIsSoughtByOneTouch(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
@@ -113,9 +113,8 @@ func eachIsSoughtByOneTouch(t *testing.T, p *page) {
 	}
 }
 
-// pastedSizes are as other pages and messages write them: with a comma, without a
-// blank, with the blanks of typesetters. Each is pasted over what stood in the
-// field, and read. 18 gauge is 1.024 mm (Brown and Sharpe), of which 0.1 mm goes.
+// pastedSizes are written as in other pages and messages: with a comma, without a
+// space, with typographic spaces. Each replaces the content of the field and is read. 18 gauge is 1.024 mm (Brown and Sharpe), of which 0.1 mm goes.
 func pastedSizes(t *testing.T, p *page) {
 	for _, c := range []struct{ field, text, reads string }{
 		{"depth", "0,2 mm", "0.200 mm"},
@@ -141,7 +140,7 @@ func pastedSizes(t *testing.T, p *page) {
 	}
 }
 
-// paste puts a text over what stands in a field, as the system's clipboard does.
+// paste replaces the content of a field, as the system's clipboard does.
 func (p *page) paste(field, text string) {
 	p.Helper()
 	p.ask(`const control = document.getElementById(arguments[0])

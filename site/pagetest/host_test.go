@@ -31,14 +31,15 @@ type host struct {
 	t       *testing.T
 	address string
 
-	mu     sync.Mutex
-	server *http.Server
-	files  map[string][]byte
-	policy string           // a header of each answer
-	faults map[string]fault // by file
-	met    map[string]int   // how often each fault was met
-	log    []string
-	said   []string // reports of the policy's violations
+	mu      sync.Mutex
+	server  *http.Server
+	files   map[string][]byte
+	policy  string           // a header of each answer
+	caching string           // another: what a browser may keep
+	faults  map[string]fault // by file
+	met     map[string]int   // how often each fault was met
+	log     []string
+	said    []string // reports of the policy's violations
 }
 
 // fault answers a request for a file in its own way.
@@ -46,7 +47,7 @@ type fault func(w http.ResponseWriter, r *http.Request, body []byte)
 
 func newHost(t *testing.T, files map[string][]byte) *host {
 	t.Helper()
-	h := &host{t: t, address: "127.0.0.1:0", files: files}
+	h := &host{t: t, address: "127.0.0.1:0", files: files, caching: "no-cache"} // as the note for hosts asks
 	h.start()
 	t.Cleanup(h.stop)
 	return h
@@ -85,7 +86,7 @@ func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	body, found := h.files[name]
 	meet := h.faults[name]
 	h.log = append(h.log, r.URL.RequestURI())
-	policy := h.policy
+	policy, caching := h.policy, h.caching
 	h.mu.Unlock()
 	if r.URL.Path == "/report" {
 		report, _ := io.ReadAll(r.Body) // what came is what there is
@@ -98,6 +99,7 @@ func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		w.Header().Set("Content-Security-Policy", policy)
 	}
 	w.Header().Set("Content-Type", types[path.Ext(name)])
+	w.Header().Set("Cache-Control", caching)
 	switch {
 	case meet != nil:
 		defer func() {
@@ -234,6 +236,21 @@ func (v version) kept() []string {
 // next is a version that works as this one does, and in which every file is
 // another: the style and the script show the mark on a page.
 func (v version) next(mark string) version {
+	key := v.content + " " + mark
+	made, there := nexts.Load(key)
+	if !there {
+		made, _ = nexts.LoadOrStore(key, v.made(mark))
+	}
+	n := made.(version)
+	n.files = maps.Clone(n.files)
+	return n
+}
+
+// nexts are the next versions that were made, by the content they come after and their
+// mark: the three engines ask for the same ones.
+var nexts sync.Map
+
+func (v version) made(mark string) version {
 	n := version{mark: mark, content: seal.Of([]byte(v.content + mark)).Tag(), files: maps.Clone(v.files)}
 	for _, name := range v.kept() {
 		if name == "index.html" {

@@ -10,15 +10,14 @@ import (
 	"testing"
 	"time"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
 // serving is how a host serves a file of the site: it may set headers, change the
 // body, or answer on its own, which it says by returning nil.
 type serving func(s *server, w http.ResponseWriter, r *http.Request, name string, body []byte) []byte
 
-// servings are the three kinds that the note for hosts speaks of, and some on which
-// something is amiss.
+// servings are the three kinds in the note for hosts, and some with faults.
 var servings = map[string]serving{
 	"settings":   settings,
 	"configured": configured,
@@ -62,7 +61,7 @@ func (s *server) hosted(w http.ResponseWriter, r *http.Request, address string) 
 // noted is a header of the note for hosts, with the files it is for.
 var noted = regexp.MustCompile(`(?m)^    ([A-Z][A-Za-z-]+): (.+)\n(?:        For ([^\n]+)\.\n)?`)
 
-// settings sends the headers of the note for hosts, as they stand in it.
+// settings sends the headers as in the note for hosts.
 func settings(s *server, w http.ResponseWriter, _ *http.Request, name string, body []byte) []byte {
 	note, err := os.ReadFile(filepath.Join(s.dist, "hosting.txt"))
 	if err != nil {
@@ -77,7 +76,7 @@ func settings(s *server, w http.ResponseWriter, _ *http.Request, name string, bo
 	return body
 }
 
-// configured is that and sends the compressed files that are there.
+// configured does the same, and sends the compressed files if there are any.
 func configured(s *server, w http.ResponseWriter, r *http.Request, name string, body []byte) []byte {
 	for _, c := range []struct{ coding, suffix string }{{"br", ".br"}, {"gzip", ".gz"}} {
 		packed, err := os.ReadFile(filepath.Join(s.dist, name+c.suffix))
@@ -90,7 +89,7 @@ func configured(s *server, w http.ResponseWriter, r *http.Request, name string, 
 	return settings(s, w, r, name, body)
 }
 
-// school sets nothing, and has never heard of WebAssembly.
+// school sets no headers, and does not know the type of WebAssembly.
 func school(_ *server, w http.ResponseWriter, _ *http.Request, name string, body []byte) []byte {
 	w.Header().Del("Cache-Control")
 	if path.Ext(name) == ".wasm" {
@@ -154,10 +153,10 @@ func silent(_ *server, _ http.ResponseWriter, r *http.Request, name string, body
 // answers there.
 func TestHosts(t *testing.T) {
 	t.Parallel()
-	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+	inEngines(t, browser.Names, func(t *testing.T, session *browser.Session) {
 		for _, address := range []string{"settings/", "configured/", "school/", "school/a%20b%20c/", "school/100%25/%C3%A9%20%23/index.html", "no%20types/"} {
 			t.Run(address, func(t *testing.T) {
-				s := serve(t) // one for each: the page before may still be keeping its files
+				s := serve(t) // one for each: the page before may still be storing its files
 				p := &page{t, session, s}
 				p.load("/host/" + address)
 				p.fill(copperJob)
@@ -180,21 +179,21 @@ func TestFromAFolder(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+	inEngines(t, browser.Names, func(t *testing.T, session *browser.Session) {
 		p := &page{t, session, nil}
 		if err := p.Navigate("file://" + index); err != nil {
 			t.Fatal(err)
 		}
-		p.until(`document.getElementById('sentence').textContent.includes('saltbite.html') || arguments[0] && !document.querySelector('.waiting')`, session.Name == engine.Firefox)
+		p.until(`document.getElementById('sentence').textContent.includes('saltbite.html') || arguments[0] && !document.querySelector('.waiting')`, session.Name == browser.Firefox)
 	})
 }
 
-// TestStuck opens the page where it can't work: a plain sentence says so, and
-// what to do, and nothing goes on as if an answer were to come.
+// TestStuck opens the page where it can't work: a plain sentence says so and
+// what to do, and nothing looks as if an answer would come.
 func TestStuck(t *testing.T) {
 	t.Parallel()
 	const old, program, lost = "too old", "WebAssembly is switched off", "could not be loaded whole"
-	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+	inEngines(t, browser.Names, func(t *testing.T, session *browser.Session) {
 		s := serve(t)
 		for _, c := range []struct {
 			what, address, says string

@@ -1,6 +1,7 @@
 package pagetest
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 	"time"
@@ -18,15 +19,18 @@ func TestJobs(t *testing.T) {
 		{"a file and back", fileAndBack},
 		{"a damaged file", damagedFile},
 		{"hostile texts", hostileTexts},
+		{"a date beyond all dates", dateBeyondAll},
+		{"an unknown error", unknownError},
+		{"a thousand of one name", thousandOfOneName},
 		{"search", searches},
 		{"undo of clear", undoOfClear},
 	})
 }
 
-// noJobs begins with no job on the shelf.
+// noJobs starts with an empty shelf.
 func (p *page) noJobs() {
 	p.Helper()
-	p.loadOnly("/scripts") // which holds no database open
+	p.loadOnly("/scripts") // a page that has no database open
 	if err := p.ExecuteAsync(nil, `const done = arguments[0], gone = indexedDB.deleteDatabase('saltbite')
 		gone.onsuccess = gone.onerror = gone.onblocked = () => done(true)`); err != nil {
 		p.Fatal(err)
@@ -34,29 +38,29 @@ func (p *page) noJobs() {
 	p.load("/?with=filing")
 }
 
-// keeps keeps the job on the page by a name; the dialog stays open.
+// keeps stores the job on the page under a name; the dialog stays open.
 func (p *page) keeps(name, said string) {
 	p.Helper()
 	p.click("#to-jobs")
 	p.ask(`document.getElementById('jobs-name').value = arguments[0]`, name)
-	p.click("#jobs-keep button")
+	p.click("#jobs-store button")
 	p.says("jobs-said", said)
 }
 
-// says waits until a place holds some words.
+// says waits until an element contains some words.
 func (p *page) says(id, words string) {
 	p.Helper()
 	p.until(`document.getElementById(arguments[0]).textContent.includes(arguments[1])`, id, words)
 }
 
-// listed waits until these are the jobs in the list, what is deleted in brackets.
+// listed waits until these are the jobs in the list, deleted ones in brackets.
 func (p *page) listed(names ...string) {
 	p.Helper()
 	p.until(`[...document.querySelectorAll('#jobs-list li:not([hidden])')].map((row) => row.children[0].hidden ? '(' + row.querySelector('.gone p').textContent + ')'
 		: row.querySelector('input').value).join(' | ') === arguments[0]`, strings.Join(names, " | "))
 }
 
-// act presses what can be done with a job of the list, counted from the top.
+// act presses a button of a job in the list, counted from the top.
 func (p *page) act(place int, what string) {
 	p.Helper()
 	p.until(`document.querySelectorAll('#jobs-list li').length > arguments[0]`, place)
@@ -71,8 +75,8 @@ func (p *page) closes() {
 func keepsAndOpens(t *testing.T, p *page) {
 	p.noJobs()
 	p.click("#to-jobs")
-	p.click("#jobs-keep button")
-	p.says("jobs-said", "nothing to keep yet")
+	p.click("#jobs-store button")
+	p.says("jobs-said", "Nothing to save yet")
 	p.closes()
 	p.fill(copperJob)
 	p.answers(copperTime)
@@ -82,26 +86,26 @@ func keepsAndOpens(t *testing.T, p *page) {
 		t.Errorf("the name that is proposed is %q", got)
 	}
 	p.closes()
-	p.keeps("First", "“First” is kept.")
+	p.keeps("First", "“First” is saved.")
 	p.listed("First")
 	p.until(`document.querySelector('#jobs-list .gist').textContent.includes(arguments[0])`, copperTime)
 	p.closes()
 	p.fill(map[string]string{"depth": "0.2"})
-	p.keeps("Second", "“Second” is kept.")
+	p.keeps("Second", "“Second” is saved.")
 	p.listed("Second", "First")
 	p.closes()
 	p.fill(map[string]string{"depth": "0.3"})
-	p.keeps("Second", "“Second” is kept.") // in its own place
+	p.keeps("Second", "“Second” is saved.") // replaces the job of that name
 	p.listed("Second", "First")
 	p.closes()
-	p.fill(map[string]string{"depth": "0.4"}) // kept nowhere
+	p.fill(map[string]string{"depth": "0.4"}) // not stored
 	p.click("#to-jobs")
 	p.listed("Second", "First")
 	p.act(1, "open")
 	p.answers(copperTime)
-	p.noticed("is kept as “Before “First”, ")
+	p.noticed("is saved as “Before “First”, ")
 	if got := p.value("depth"); got != "0.1" {
-		t.Errorf("the job was kept with the depth 0.1 and is opened with %q", got)
+		t.Errorf("the job was stored with the depth 0.1 and is opened with %q", got)
 	}
 	p.load("/") // after which the page still knows which job it is
 	p.answers(copperTime)
@@ -122,7 +126,7 @@ func namesCopiesDeletes(t *testing.T, p *page) {
 	p.noJobs()
 	p.fill(copperJob)
 	p.answers(copperTime)
-	p.keeps("One", "“One” is kept.")
+	p.keeps("One", "“One” is saved.")
 	p.act(0, "copy")
 	p.says("jobs-said", "“One (2)”")
 	p.until(`document.querySelectorAll('#jobs-list li').length === 2`)
@@ -156,13 +160,13 @@ func (p *page) rename(place int, name string) {
 	p.until(`document.querySelectorAll('#jobs-list input')[arguments[0]].labels[0].textContent.includes(arguments[1])`, place, name)
 }
 
-// tabsKeepTheirOwn: each keeps its own sheet over a reload, sees what the other keeps, and
-// neither writes over a version that it has not seen.
+// tabsKeepTheirOwn: each restores its own form at a reload and sees the jobs that the
+// other stores, and neither overwrites a version that it has not seen.
 func tabsKeepTheirOwn(t *testing.T, p *page) {
 	p.noJobs()
 	p.fill(copperJob)
 	p.answers(copperTime)
-	p.keeps("Shared", "“Shared” is kept.")
+	p.keeps("Shared", "“Shared” is saved.")
 	p.closes()
 	first, second, to := twoTabs(t, p.Session)
 	defer func() {
@@ -181,11 +185,11 @@ func tabsKeepTheirOwn(t *testing.T, p *page) {
 	p.noticed("is open")
 	p.fill(map[string]string{"area": "20"})
 	p.answers("0.600 A")
-	p.keeps("Shared", "“Shared” is kept.")
+	p.keeps("Shared", "“Shared” is saved.")
 	to(first)
 	p.fill(map[string]string{"area": "30"})
 	p.answers("0.900 A")
-	p.keeps("Shared", "Both are kept; this one is “Shared (2)”.")
+	p.keeps("Shared", "Both are saved; this one is “Shared (2)”.")
 	p.listed("Shared (2)", "Shared")
 	to(second) // in which the dialog is open
 	p.listed("Shared (2)", "Shared")
@@ -204,7 +208,7 @@ func keepsNothing(t *testing.T, p *page) {
 	p.load("/?with=nostorage")
 	p.fill(copperJob)
 	p.answers(copperTime)
-	p.keeps("Mine", "keeps no jobs for this page")
+	p.keeps("Mine", "saves no jobs for this page")
 	if got := p.value("jobs-name"); got != "Mine" {
 		t.Errorf("the name that was typed is %q now", got)
 	}
@@ -217,7 +221,7 @@ func noRoom(t *testing.T, p *page) {
 	p.load("/?with=noroom")
 	p.fill(copperJob)
 	p.answers(copperTime)
-	p.keeps("Mine", "no room left")
+	p.keeps("Mine", "has no room for another job")
 	p.listed()
 	p.closes()
 	p.answers(copperTime)
@@ -233,7 +237,7 @@ func newerJobs(t *testing.T, p *page) {
 	p.load("/")
 	p.fill(copperJob)
 	p.answers(copperTime)
-	p.keeps("Mine", "A newer Saltbite has kept jobs here")
+	p.keeps("Mine", "A newer Saltbite has saved jobs here")
 	p.closes()
 	p.noJobs()
 }
@@ -242,7 +246,7 @@ func fileAndBack(t *testing.T, p *page) {
 	p.noJobs()
 	p.fill(copperJob)
 	p.answers(copperTime)
-	p.keeps("With ] and\u00a0[ & =", "is kept.")
+	p.keeps("With ] and\u00a0[ & =", "is saved.")
 	p.ask(`document.getElementById('jobs-carry').open = true`)
 	p.click("#jobs-save")
 	p.until(`document.documentElement.dataset.filed === 'saltbite-jobs.txt' && document.documentElement.dataset.file`)
@@ -263,13 +267,13 @@ func fileAndBack(t *testing.T, p *page) {
 	p.closes()
 }
 
-// takes takes in what is pasted.
+// takes imports pasted text.
 func (p *page) takes(text string) {
 	p.Helper()
 	p.ask(`document.getElementById('jobs-carry').open = true; document.getElementById('jobs-taken').textContent = ''; document.getElementById('jobs-paste').value = arguments[0]; document.getElementById('jobs-take').click()`, text)
 }
 
-// takesFile takes in a file that is chosen.
+// takesFile imports a chosen file.
 func (p *page) takesFile(text string) {
 	p.Helper()
 	p.ask(`document.getElementById('jobs-taken').textContent = ''
@@ -303,7 +307,7 @@ func damagedFile(t *testing.T, p *page) {
 	p.until(`[...document.querySelectorAll('#jobs-list input')].map((i) => i.value).sort().join() === 'Damaged,Whole'`)
 	p.until(`[...document.querySelectorAll('#jobs-list .gist')].some((s) => s.textContent.startsWith('Leave it 2 h 3'))`)
 	if late := p.server.late(); len(late) > 0 {
-		t.Errorf("keeping jobs asked the server for %q", late)
+		t.Errorf("storing jobs asked the server for %q", late)
 	}
 	p.closes()
 }
@@ -331,6 +335,68 @@ func hostileTexts(t *testing.T, p *page) {
 	p.closes()
 }
 
+// dateBeyondAll: a job of an older page has the last possible date (ECMA-262); it can
+// be stored again and written to a file.
+func dateBeyondAll(t *testing.T, p *page) {
+	p.noJobs()
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.keeps("Mine", "“Mine” is saved.")
+	p.closes()
+	if err := p.ExecuteAsync(nil, `const done = arguments[0], open = indexedDB.open('saltbite')
+		open.onsuccess = () => {
+			const change = open.result.transaction('jobs', 'readwrite'), jobs = change.objectStore('jobs'), all = jobs.getAll()
+			all.onsuccess = () => jobs.put({ ...all.result[0], saved: 8.64e15 })
+			change.oncomplete = () => { open.result.close(); done(true) }
+		}`); err != nil {
+		t.Fatal(err)
+	}
+	p.click("#to-jobs")
+	p.until(`document.querySelector('#jobs-list time').textContent.includes('275760')`)
+	p.act(0, "open")
+	p.noticed("is open")
+	p.fill(map[string]string{"depth": "0.2"})
+	p.keeps("Mine", "“Mine” is saved.")
+	p.ask(`document.getElementById('jobs-carry').open = true; delete document.documentElement.dataset.file`)
+	p.click("#jobs-save")
+	p.until(`document.documentElement.dataset.file?.includes('# saved 20')`)
+	p.closes()
+}
+
+// unknownError: an error without a sentence is shown in the browser's words.
+func unknownError(t *testing.T, p *page) {
+	p.noJobs()
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.ask(`IDBObjectStore.prototype.put = () => { throw new RangeError('thrown by a test') }`)
+	p.keeps("Mine", "RangeError: thrown by a test.")
+	p.closes()
+}
+
+// thousandOfOneName: each has different fields; at a second import none is new.
+func thousandOfOneName(t *testing.T, p *page) {
+	p.noJobs()
+	p.click("#to-jobs")
+	var text strings.Builder
+	for i := range 1000 {
+		fmt.Fprintf(&text, "[Plate]\nmetal=copper\ndepth=0.%04d+mm\n", i+1)
+	}
+	for _, said := range []string{"1000 jobs were taken in.", "No job was taken in. 1000 jobs were here already."} {
+		begun := time.Now()
+		p.takes(text.String())
+		p.says("jobs-taken", said)
+		t.Logf("%s %v", said, time.Since(begun).Round(time.Millisecond))
+	}
+	p.until(`document.querySelectorAll('#jobs-list li').length === 1000`)
+	names := p.ask(`return new Set([...document.querySelectorAll('#jobs-list input')].map((i) => i.value)).size`)
+	if names != 1000.0 {
+		t.Errorf("a thousand jobs have %v names", names)
+	}
+	p.until(`[...document.querySelectorAll('#jobs-list .gist')].every((gist) => gist.textContent !== 'No answer yet.')`) // they come after
+	p.closes()
+	p.noJobs()
+}
+
 func searches(t *testing.T, p *page) {
 	p.noJobs()
 	p.click("#to-jobs")
@@ -354,18 +420,20 @@ func searches(t *testing.T, p *page) {
 	p.closes()
 }
 
-// undoOfClear brings back all that was cleared, with the job that it is of.
+// undoOfClear restores everything that was cleared, with the job that it belongs to.
 func undoOfClear(t *testing.T, p *page) {
 	p.noJobs()
 	p.fill(copperJob)
 	p.ask(`const s = document.querySelector('[data-unit=volume]'); s.value = 'gal'; s.dispatchEvent(new Event('input', { bubbles: true }))`)
 	p.answers(copperTime)
-	p.keeps("Mine", "“Mine” is kept.")
+	p.keeps("Mine", "“Mine” is saved.")
 	p.closes()
 	p.click("#clear")
 	p.until(`document.getElementById('metal').value === ''`)
-	time.Sleep(500 * time.Millisecond) // it is kept that the sheet is blank
+	time.Sleep(500 * time.Millisecond) // until the blank form is saved
 	p.typeIn("metal", "x")
+	p.click("#undo") // of what was typed since
+	p.until(`document.getElementById('metal').value === ''`)
 	p.click("#undo")
 	p.answers(copperTime)
 	if got := p.say(`return document.querySelector('[data-unit=volume]').value`); got != "gal" {

@@ -1,17 +1,18 @@
 package pagetest
 
 import (
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
-// command runs a program in a folder and returns what it prints. A program that
-// is not installed skips the test, or fails a run that was to install it.
+// command runs a program in a folder and returns what it prints. If the
+// program is not installed the test is skipped, or fails in a run that was to install it.
 func command(t *testing.T, dir, name string, args ...string) string {
 	t.Helper()
 	if _, err := exec.LookPath(name); err != nil && os.Getenv("SALTBITE_SETUP") == "" {
@@ -37,7 +38,7 @@ func write(t *testing.T, path, text string) {
 }
 
 // copperCall answers the copper job in a script that has open imported: 151 min,
-// by the hand sum that stands at copperTime.
+// by the calculation at copperTime.
 const copperCall = `
 const bench = await open()
 const reply = await bench.answer({ metal: 'copper', metalDensity: '8.96', area: '10 cm2', depth: '0.1 mm', density: '30 mA/cm2' })
@@ -77,32 +78,43 @@ func TestPackage(t *testing.T) {
 		t.Errorf("the installed package says %q", said)
 	}
 
-	tsc, err := filepath.Abs(filepath.Join("..", "node_modules", ".bin", "tsc"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	check := func(script string) (string, error) {
-		write(t, filepath.Join(user, "ask.mts"), script)
-		cmd := exec.Command(tsc, "--strict", "--noEmit", "--target", "es2022", "--module", "nodenext", "--lib", "es2022,dom", "ask.mts")
-		cmd.Dir = user
-		said, err := cmd.CombinedOutput()
-		return string(said), err
-	}
-	if _, err := os.Stat(tsc); err != nil {
-		t.Skip("there is no tsc here")
-	}
 	right := `import { open, type Reply } from 'saltbite'
 const bench = await open()
 const reply: Reply = await bench.answer({ metal: 'copper', depth: 0.1 })
 const minutes: number | undefined = reply.answers.time?.value
-export { minutes }
+const bites: string[] = reply.rows.bites.map(({ depth, amperes }) => depth.text + amperes.unit)
+await bench.find('brass', { progress: (share) => share.toFixed(2), signal: AbortSignal.timeout(1000) })
+export { minutes, bites }
 `
-	if said, err := check(right); err != nil {
-		t.Errorf("the types refuse what is right: %v\n%s", err, said)
+	holdTypes(t, user, right, map[string]string{"depth: 0.1": "depht: 0.1", "answers.time": "answers.tiem", "0.1 }": "{} }", "rows.bites": "rows.bitten", "toFixed(2)": "trim()"})
+}
+
+// holdTypes fails if the types refuse a script in a folder, or let pass one that has
+// other words in the place of some.
+func holdTypes(t *testing.T, dir, right string, wrong map[string]string) {
+	t.Helper()
+	tsc, err := filepath.Abs(filepath.Join("..", "node_modules", ".bin", "tsc"))
+	if err != nil {
+		t.Fatal(err)
 	}
-	for from, to := range map[string]string{"depth: 0.1": "depht: 0.1", "answers.time": "answers.tiem", "0.1 }": "{} }"} {
-		if said, err := check(strings.Replace(right, from, to, 1)); err == nil {
-			t.Errorf("the types let %s pass\n%s", to, said)
+	if _, err := os.Stat(tsc); err != nil {
+		t.Skip("there is no tsc here")
+	}
+	scripts := map[string]string{"right.mts": right}
+	for from, to := range wrong {
+		scripts[fmt.Sprintf("wrong%d.mts", len(scripts))] = strings.Replace(right, from, to, 1)
+	}
+	args := []string{"--strict", "--noEmit", "--target", "es2022", "--module", "nodenext", "--lib", "es2022,dom"}
+	for name, script := range scripts {
+		write(t, filepath.Join(dir, name), script)
+		args = append(args, name)
+	}
+	cmd := exec.Command(tsc, args...)
+	cmd.Dir = dir
+	said, _ := cmd.CombinedOutput() // it fails: most scripts are wrong
+	for name, script := range scripts {
+		if refused := strings.Contains(string(said), name+"("); refused != (name != "right.mts") {
+			t.Errorf("the types refuse it: %v\n%s\n%s", refused, script, said)
 		}
 	}
 }
@@ -132,7 +144,7 @@ func TestFromAnyFolder(t *testing.T) {
 // allow no more than it needs, and on one that allows no worker.
 func TestOnStrictPages(t *testing.T) {
 	t.Parallel()
-	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+	inEngines(t, browser.Names, func(t *testing.T, session *browser.Session) {
 		s, other := serve(t), serve(t)
 		from := other.URL + "/host/settings/"
 		needed := "default-src 'none'; script-src 'self' 'wasm-unsafe-eval' " + from + "; connect-src 'self' " + from

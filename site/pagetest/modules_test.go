@@ -2,11 +2,16 @@ package pagetest
 
 import (
 	"encoding/json"
+	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
+	"saltbite/calc/quantity"
 	"saltbite/testdata"
 )
 
@@ -31,8 +36,8 @@ func inNode(t *testing.T, script string, into any) {
 	}
 }
 
-// What is sent is what was typed, a blank and the unit control's unit, unless
-// the text says its own unit. The rule is the vocabulary's; the texts are ours.
+// What is sent is what was typed, a space and the unit control's unit, unless
+// the text has its own unit. The rule is the vocabulary's; the examples are our own.
 func TestUnitIsAddedToBareNumbersOnly(t *testing.T) {
 	for _, c := range []struct{ typed, unit, sent string }{
 		{"12", "mm", "12 mm"},
@@ -55,6 +60,10 @@ func TestUnitIsAddedToBareNumbersOnly(t *testing.T) {
 		{"1:40", "min", "1:40"},
 		{"2 h 30", "min", "2 h 30"},
 		{"20 µm", "mm", "20 µm"},
+		{"#18", "mm", "#18"},
+		{"20℃", "F", "20℃"},
+		{"40％", "g/L", "40％"},
+		{"5´", "mm", "5´"},
 		{"3e", "mm", "3e"}, // no exponent: a letter, and the reader says so
 	} {
 		t.Run(c.typed+" "+c.unit, func(t *testing.T) {
@@ -63,7 +72,7 @@ func TestUnitIsAddedToBareNumbersOnly(t *testing.T) {
 				t.Fatal(err)
 			}
 			var sent string
-			inNode(t, `import { withUnit } from './page/typed.js'
+			inNode(t, `import { withUnit } from './page/form/units.js'
 				console.log(JSON.stringify(withUnit(...`+string(asked)+`)))`, &sent)
 			if sent != c.sent {
 				t.Errorf("%q with the unit %q is sent as %q, not as %q", c.typed, c.unit, sent, c.sent)
@@ -72,7 +81,82 @@ func TestUnitIsAddedToBareNumbersOnly(t *testing.T) {
 	}
 }
 
-// Whatever a script hands over becomes a text form: text stands, a finite number
+// The page and the reader of quantities agree on which texts have their own unit: for
+// each character of the Basic Multilingual Plane beside a number, for each word of the
+// table of units, and for numbers as people write them.
+func TestPageAndReaderAgreeOnUnits(t *testing.T) {
+	texts := []string{"5", "0,5", ".5", "5.", "1/16", "1 1/2", "1-1/2", "1½", "½", "-5", "+5", "5e3", "5E-3", "5.e3", "5e\u20133", "5 e3", "1:40",
+		"5' 6", "2 h 30", "#18", "# 18", "no. 18", "18 b&s", "20 ℃", "40％", "5´", "5ʹ", "90′"}
+	for r := rune(1); r < 0x10000; r++ {
+		if r < 0xd800 || r > 0xdfff {
+			texts = append(texts, "5"+string(r), "5 "+string(r), string(r)+"5", string(r)+" 5")
+		}
+	}
+	for _, word := range wordsOfTheTable(t) {
+		texts = append(texts, "5"+word, "5 "+word)
+	}
+
+	want := map[string]bool{} // whether it has its own unit, for texts that can be read
+	for _, text := range texts {
+		mm, err := quantity.Read(text, "mm", quantity.Length)
+		in, err2 := quantity.Read(text, "in", quantity.Length)
+		if err == nil && err2 == nil && mm.Value != in.Value {
+			want[text] = false
+		} else if _, err := quantity.Read(text, "", everyKind...); err == nil {
+			want[text] = true
+		}
+	}
+	if len(want) < 1000 {
+		t.Errorf("only %d texts can be read", len(want))
+	}
+	asked, err := json.Marshal(want)
+	if err != nil {
+		t.Fatal(err)
+	}
+	path := filepath.Join(t.TempDir(), "texts.json")
+	if err := os.WriteFile(path, asked, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	var wrong []string
+	inNode(t, `import { readFileSync } from 'node:fs'
+		import { saysUnit } from './page/form/units.js'
+		const want = JSON.parse(readFileSync(`+strconv.Quote(path)+`))
+		console.log(JSON.stringify(Object.keys(want).filter((text) => saysUnit(text) !== want[text])))`, &wrong)
+	for _, text := range wrong {
+		t.Errorf("%+q has its own unit: the reader says %v, the page the opposite", text, want[text])
+	}
+}
+
+// everyKind is every kind that has units.
+var everyKind = []quantity.Kind{quantity.Share, quantity.Length, quantity.Area, quantity.Volume, quantity.Mass, quantity.Time, quantity.Temperature,
+	quantity.Current, quantity.CurrentDensity, quantity.Voltage, quantity.Power, quantity.Resistance, quantity.Charge, quantity.Density, quantity.PerWater,
+	quantity.Molarity, quantity.Saturation, quantity.Equivalent, quantity.Rate, quantity.Conductivity, quantity.HeatingRate}
+
+var stringsOfTheTable = regexp.MustCompile(`(?:symbol|words): +("(?:[^"\\]|\\.)*")`)
+
+// wordsOfTheTable are the symbols and words of the table of units, as its source
+// has them.
+func wordsOfTheTable(t *testing.T) []string {
+	t.Helper()
+	source, err := os.ReadFile("../../calc/quantity/table.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var words []string
+	for _, found := range stringsOfTheTable.FindAllStringSubmatch(string(source), -1) {
+		text, err := strconv.Unquote(found[1])
+		if err != nil {
+			t.Fatal(err)
+		}
+		words = append(words, append(strings.Fields(text), text)...)
+	}
+	if !slices.Contains(words, "millimetre") || len(words) < 500 {
+		t.Fatalf("the table has %d words", len(words))
+	}
+	return words
+}
+
+// Any value from a script becomes text: text is unchanged, a finite number
 // is written out, anything else counts as not given, and nothing throws.
 func TestValuesBecomeText(t *testing.T) {
 	for _, c := range []struct{ name, value, text string }{
@@ -98,8 +182,8 @@ func TestValuesBecomeText(t *testing.T) {
 	}
 }
 
-// A text is parted from its unit only so that the same is sent of the two again;
-// the texts are ours.
+// A text is split from its unit only if joining them gives the same text again; the
+// examples are our own.
 func TestTextIsPartedFromItsUnit(t *testing.T) {
 	for _, c := range []struct{ sent, typed, unit string }{
 		{"12 mm", "12", "mm"},
@@ -122,7 +206,7 @@ func TestTextIsPartedFromItsUnit(t *testing.T) {
 				t.Fatal(err)
 			}
 			var got struct{ Typed, Unit, Again string }
-			inNode(t, `import { withUnit, withoutUnit } from './page/typed.js'
+			inNode(t, `import { withUnit, withoutUnit } from './page/form/units.js'
 				const { typed, unit = 'none' } = withoutUnit(`+string(asked)+`, ['mm', 'in', 'g/L', 'g/L water'])
 				console.log(JSON.stringify({ typed, unit, again: withUnit(typed, unit === 'none' ? 'cm' : unit) }))`, &got)
 			if got.Typed != c.typed || got.Unit != c.unit {
@@ -135,7 +219,7 @@ func TestTextIsPartedFromItsUnit(t *testing.T) {
 	}
 }
 
-// Every vector's fields, as kept jobs, come back from the text of a file as they
+// Every vector's fields, as stored jobs, come back from the text of a file as they
 // were, with their names and dates, and its lines are those of the one text form.
 func TestJobsComeBackFromTheirText(t *testing.T) {
 	all, err := testdata.Vectors()
@@ -151,11 +235,11 @@ func TestJobsComeBackFromTheirText(t *testing.T) {
 		t.Fatal(err)
 	}
 	var wrong []string
-	inNode(t, `import { jobsText, readJobs } from './page/jobtext.js'
+	inNode(t, `import { jobsText, readJobs } from './page/jobs/file.js'
 		const jobs = `+string(asked)+`.map((text, i) => ({
 			name: 'No. ' + i + ' ]x[ #1', fields: String(new URLSearchParams(text)), sentence: 'Two\nlines.', saved: 1e12 + i }))
 		const text = jobsText(jobs)
-		const { jobs: back, faults } = readJobs(text, () => '', 0)
+		const { jobs: back, faults } = readJobs(text, () => '', 2e12)
 		const wrong = [...faults]
 		if (back.length !== jobs.length) wrong.push(jobs.length + ' jobs became ' + back.length)
 		for (const [i, job] of jobs.entries()) {
@@ -169,7 +253,7 @@ func TestJobsComeBackFromTheirText(t *testing.T) {
 	}
 }
 
-// A name is on the shelf once; the names are ours.
+// A name is unique on the shelf; the examples are our own.
 func TestNamesAreToldApart(t *testing.T) {
 	for _, c := range []struct{ name, others, want string }{
 		{"A", `[]`, "A"},
@@ -180,10 +264,40 @@ func TestNamesAreToldApart(t *testing.T) {
 		{"A (2)", `["A"]`, "A (2)"},
 	} {
 		var got string
-		inNode(t, `import { apart } from './page/names.js'
-			console.log(JSON.stringify(apart('`+c.name+`', `+c.others+`.map((name) => ({ name })))))`, &got)
+		inNode(t, `import { namesBeside } from './page/jobs/names.js'
+			console.log(JSON.stringify(namesBeside(`+c.others+`.map((name) => ({ name })))('`+c.name+`')))`, &got)
 		if got != c.want {
 			t.Errorf("%q beside %s becomes %q, not %q", c.name, c.others, got, c.want)
+		}
+	}
+}
+
+// A name has at most 200 characters, also with the number that tells it apart.
+func TestNamesAreCut(t *testing.T) {
+	var got []int
+	inNode(t, `import { nameOf, namesBeside } from './page/jobs/names.js'
+		const long = nameOf('é'.repeat(150) + '🧂'.repeat(150)), free = namesBeside([])
+		console.log(JSON.stringify([long, free(long), free(long), nameOf('a\n  b')].map((name) => [...name].length)))`, &got)
+	if want := []int{200, 200, 200, 3}; !slices.Equal(got, want) {
+		t.Errorf("names have %v characters, want %v", got, want)
+	}
+}
+
+// A file may give an impossible date.
+func TestSavedDatesArePast(t *testing.T) {
+	for _, c := range []struct{ said, saved string }{
+		{"2026-11-25T14:05:00.000Z", "2026-11-25T14:05:00.000Z"},
+		{"+275760-09-13T00:00:00.000Z", "2027-01-01T00:00:00.000Z"},
+		{"-271821-04-20T00:00:00.000Z", "1970-01-01T00:00:00.000Z"},
+		{"+275760-09-13", "2027-01-01T00:00:00.000Z"},
+		{"never", "2027-01-01T00:00:00.000Z"},
+	} {
+		var got string
+		inNode(t, `import { jobsText, readJobs } from './page/jobs/file.js'
+			const { jobs } = readJobs('[A]\n# saved `+c.said+`\nmetal=copper', () => '', Date.parse('2027-01-01T00:00:00.000Z'))
+			console.log(JSON.stringify(/# saved (.*)/.exec(jobsText(jobs))[1]))`, &got)
+		if got != c.saved {
+			t.Errorf("saved %s is read as %s, not %s", c.said, got, c.saved)
 		}
 	}
 }

@@ -47,7 +47,7 @@ func node(t *testing.T, module, input string) string {
 	return string(output)
 }
 
-// TestVectorsInNode puts every vector to saltbite.mjs as a script does.
+// TestVectorsInNode sends every vector to saltbite.mjs as a script does.
 func TestVectorsInNode(t *testing.T) {
 	all, err := testdata.Vectors()
 	if err != nil {
@@ -98,7 +98,7 @@ func TestDrawInNode(t *testing.T) {
 		const texts = (drawing) => drawing.shapes.filter((shape) => 'text' in shape).map((shape) => shape.text)
 		const paths = (role) => section.shapes.filter((shape) => shape.role === role && 'path' in shape).length
 		console.log([section.width, section.height, section.metal, paths('metal'), paths('resist') > 1, texts(section).includes('0.200 mm'),
-			section.words.includes('0.824 mm is left'), texts(curve).includes('half time'), card.height, label === undefined].join('|'))
+			section.words.includes('0.824 mm is left'), texts(curve).includes('half-way'), card.height, label === undefined].join('|'))
 		console.log(Object.keys(await bench.draw({})).length)
 		bench.close()`, "")
 	if want := "100|50|brass|1|true|true|true|true|210|true\n0\n"; said != want {
@@ -106,8 +106,8 @@ func TestDrawInNode(t *testing.T) {
 	}
 }
 
-// TestAnythingIsAnswered gives the calls what no caller should: each is answered,
-// none throws, and the call after it works.
+// TestAnythingIsAnswered passes invalid arguments to the calls: each is answered, none
+// throws, and the next call works.
 func TestAnythingIsAnswered(t *testing.T) {
 	said := node(t, `
 		const bench = await open()

@@ -12,7 +12,7 @@ import (
 	"testing"
 	"time"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 	"saltbite/build/seal"
 )
 
@@ -22,7 +22,7 @@ type visit struct {
 	host *host
 }
 
-func newVisit(t *testing.T, s *engine.Session, files map[string][]byte) *visit {
+func newVisit(t *testing.T, s *browser.Session, files map[string][]byte) *visit {
 	t.Helper()
 	return &visit{page{t, s, nil}, newHost(t, files)}
 }
@@ -36,13 +36,19 @@ func (v *visit) open(link string) {
 	v.answersAnything()
 }
 
-// again loads the page anew, as a press of the browser's own button does. The
+// again loads the page again, as a press of the browser's own button does. The
 // command for it goes past the worker in Firefox.
 func (v *visit) again() {
 	v.Helper()
+	v.reload()
+	v.loadsAnew()
+}
+
+// reload loads the page again and waits for nothing.
+func (v *visit) reload() {
+	v.Helper()
 	// Later: a driver may wait in vain for the reply to a script whose page is gone.
 	v.ask(`window.old = true; setTimeout(() => location.reload(), 50)`)
-	v.loadsAnew()
 }
 
 func (v *visit) loadsAnew() {
@@ -101,10 +107,15 @@ type seen struct {
 	Caches                 map[string]map[string]string // the hash of each body, by cache and address
 }
 
-// keepsBut is whether there is a cache of a version that is not allowed.
-func (s seen) keepsBut(allowed map[string]version) bool {
-	for cache := range s.Caches {
-		if _, known := allowed[cache]; !known {
+// changes is whether something is still on its way: an install, or a cache that is of
+// no version that is allowed or is not full yet. The caches are read one after the
+// other, and an install may begin meanwhile.
+func (s seen) changes(allowed map[string]version, files map[string]int) bool {
+	if s.Busy {
+		return true
+	}
+	for cache, bodies := range s.Caches {
+		if _, known := allowed[cache]; !known || len(bodies) < files[cache] {
 			return true
 		}
 	}
@@ -120,7 +131,7 @@ const looking = `return (async () => {
 		const store = await caches.open(cache)
 		const requests = await store.keys()
 		if (requests.length === 0 && !registration?.installing) {
-			await caches.delete(cache) // it was removed meanwhile, and this look made it anew
+			await caches.delete(cache) // it was removed meanwhile, and this look made it again
 			return { busy: true }
 		}
 		for (const request of requests) {
@@ -144,13 +155,14 @@ const looking = `return (async () => {
 // that may be kept.
 func (v *visit) isWhole(want version, published ...version) {
 	v.Helper()
-	allowed := map[string]version{}
+	allowed, files := map[string]version{}, map[string]int{}
 	for _, p := range append(published, want) {
-		allowed["saltbite "+strings.ReplaceAll(shed, " ", "%20")+" "+p.content] = p
+		cache := "saltbite " + strings.ReplaceAll(shed, " ", "%20") + " " + p.content
+		allowed[cache], files[cache] = p, len(p.kept())
 	}
 	got := seen{Busy: true}
 	// A page hears a little late of an install that has begun.
-	for deadline := time.Now().Add(patience); (got.Busy || got.keepsBut(allowed)) && time.Now().Before(deadline); {
+	for deadline := time.Now().Add(patience); got.changes(allowed, files) && time.Now().Before(deadline); {
 		got = seen{}
 		if err := v.ExecuteTo(&got, looking); err != nil {
 			v.Fatal(err)
@@ -227,9 +239,12 @@ func (v *visit) rests() { time.Sleep(500 * time.Millisecond) }
 func TestOffline(t *testing.T) {
 	t.Parallel()
 	a := asBuilt(t)
-	inEngines(t, engine.Names, func(t *testing.T, s *engine.Session) {
+	inEngines(t, browser.Names, func(t *testing.T, s *browser.Session) {
 		t.Run("without a server", func(t *testing.T) { withoutServer(t, s, a) })
 		t.Run("requests", func(t *testing.T) { onlyItsOwnRequests(t, s, a) })
+		t.Run("an update of one file", func(t *testing.T) { updateOfOneFile(t, s, a) })
+		t.Run("checked once", func(t *testing.T) { checkedOnce(t, s, a) })
+		t.Run("a tab left open", func(t *testing.T) { leftOpenAsks(t, s, a) })
 		t.Run("other caches", func(t *testing.T) { othersCachesStay(t, s, a) })
 		t.Run("withdrawn", func(t *testing.T) { withdrawn(t, s, a) })
 		t.Run("a server half replaced", func(t *testing.T) { halfReplaced(t, s, a) })
@@ -239,7 +254,7 @@ func TestOffline(t *testing.T) {
 	})
 }
 
-func withoutServer(t *testing.T, s *engine.Session, a version) {
+func withoutServer(t *testing.T, s *browser.Session, a version) {
 	v := newVisit(t, s, a.files)
 	v.open("")
 	v.ready()
@@ -258,15 +273,25 @@ func withoutServer(t *testing.T, s *engine.Session, a version) {
 	v.answers(copperTime)
 	v.works()
 	v.ready()
+	v.fill(map[string]string{"area": ""})
+	v.brings("dropped", "stripes.png", "image/png", pngOf(t, stripes())) // which the second program reads
+	v.measures("62.5 %")
 	missing := v.say(`return fetch('saltbite.mjs').then(() => 'there', () => 'missing')`)
 	if missing != "missing" {
 		t.Error("a file that is not kept came although there is no server")
 	}
+	if err := v.Navigate(v.host.url() + "class.html"); err != nil { // which nobody has opened before
+		t.Fatal(err)
+	}
+	v.until(begun)
+	v.fill(weakSupply)
+	v.pastes("[data-cell=name]", students())
+	v.planned("Two loads in two rounds")
 }
 
 // onlyItsOwnRequests counts at the server what is asked for, and has the browser
 // report what the page's policy forbids: all that goes to another origin.
-func onlyItsOwnRequests(t *testing.T, s *engine.Session, a version) {
+func onlyItsOwnRequests(t *testing.T, s *browser.Session, a version) {
 	v := newVisit(t, s, a.files)
 	v.host.policy = policyOf(t, a.files["index.html"]) + "; report-uri /report"
 	v.open("")
@@ -274,20 +299,7 @@ func onlyItsOwnRequests(t *testing.T, s *engine.Session, a version) {
 	v.fill(copperJob)
 	v.answers(copperTime)
 	v.works()
-	wanted := map[string]int{shed: 1, shed + "sw.js": 1}
-	for _, name := range a.kept() {
-		wanted[shed+name] = 2 // for the page, and for the device
-	}
-	for _, address := range v.host.requests() {
-		name, _, _ := strings.Cut(address, "?")
-		name = strings.ReplaceAll(name, "%20", " ")
-		if name == shed {
-			name += "index.html"
-		}
-		if wanted[name]--; wanted[name] < 0 {
-			t.Errorf("the page asked for %s once too often", address)
-		}
-	}
+	v.askedOnce(append(a.kept(), "sw.js"))
 	v.click("#example")
 	v.click("#clear")
 	v.rests()
@@ -318,6 +330,121 @@ func onlyItsOwnRequests(t *testing.T, s *engine.Session, a version) {
 	}
 }
 
+// askedOnce fails if the server was asked for anything but some files, or for one
+// of them twice. WebKitGTK has no cache of its own while it is driven: there the
+// page asks, and the worker again.
+func (v *visit) askedOnce(files []string) {
+	v.Helper()
+	most := 1
+	if v.Name == browser.WebKit {
+		most = 2
+	}
+	asked := map[string]int{}
+	for _, address := range v.host.requests() {
+		name, _, _ := strings.Cut(strings.TrimPrefix(strings.ReplaceAll(address, "%20", " "), shed), "?")
+		if name == "" {
+			name = "index.html"
+		}
+		if asked[name]++; asked[name] > most || !slices.Contains(files, name) {
+			v.Errorf("the server was asked for %s, %d times", address, asked[name])
+		}
+	}
+	for _, name := range files {
+		if asked[name] == 0 {
+			v.Errorf("the server was not asked for %s", name)
+		}
+	}
+}
+
+// updateOfOneFile: an update fetches only what has changed: the script, and the
+// page and the worker, which know it by its hash.
+func updateOfOneFile(t *testing.T, s *browser.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.open("")
+	v.ready()
+	v.again()
+	v.ready()
+	b := version{mark: "", content: seal.Of([]byte(a.content + "one")).Tag(), files: maps.Clone(a.files)}
+	seal.Replace(b.files, "page.js", append(bytes.Clone(a.files["page.js"]), "\n;"...))
+	seal.Replace(b.files, "index.html", bytes.ReplaceAll(b.files["index.html"], []byte(a.content), []byte(b.content)))
+	b.files["sw.js"] = bytes.ReplaceAll(b.files["sw.js"], []byte(a.content), []byte(b.content))
+	if err := v.update(b); err != nil {
+		t.Fatal(err)
+	}
+	v.offered()
+	v.useNew()
+	v.isWhole(b)
+	asked := slices.DeleteFunc(v.host.requests(), func(address string) bool { return strings.HasSuffix(address, "/sw.js") })
+	kinds := map[string]bool{}
+	for _, address := range asked {
+		name, _, _ := strings.Cut(address[strings.LastIndex(address, "/")+1:], "?")
+		kinds[name] = true
+	}
+	delete(kinds, "") // the page, also as the browser has it
+	if len(kinds) != 1 || !kinds["page.js"] || len(asked) > 3 {
+		t.Errorf("an update of one file asked for %q", asked)
+	}
+}
+
+// countingHashes has a worker count the bytes that it hashes.
+const countingHashes = `{
+	const own = SubtleCrypto.prototype.digest
+	let hashed = 0
+	SubtleCrypto.prototype.digest = function (kind, body) { hashed += body.byteLength; return own.call(this, kind, body) }
+	addEventListener('message', ({ data, ports }) => { if (data === 'hashed') ports[0].postMessage(hashed) })
+}
+`
+
+// checkedOnce: a version is hashed as it is stored. A later opening hashes only
+// the small files that it is given, and never the program.
+func checkedOnce(t *testing.T, s *browser.Session, a version) {
+	counted := version{content: a.content, files: maps.Clone(a.files)}
+	counted.files["sw.js"] = append([]byte(countingHashes), a.files["sw.js"]...)
+	v := newVisit(t, s, counted.files)
+	hashed := func() float64 {
+		n, _ := v.ask(`return navigator.serviceWorker.getRegistration().then(({ active }) => new Promise((resolve) => {
+			const { port1, port2 } = new MessageChannel()
+			port1.onmessage = ({ data }) => resolve(data)
+			active.postMessage('hashed', [port2])
+		}))`).(float64)
+		return n
+	}
+	v.open("")
+	v.ready()
+	all := 0
+	for _, name := range a.kept() {
+		all += len(a.files[name])
+	}
+	before := hashed()
+	if before < float64(all) {
+		t.Errorf("of a version of %d bytes only %.0f were hashed as it was stored", all, before)
+	}
+	v.again()
+	v.ready()
+	v.rests()
+	if again := hashed() - before; again > float64(len(a.files["saltbite.wasm"]))/2 {
+		t.Errorf("another opening hashed %.0f bytes", again)
+	}
+}
+
+// leftOpenAsks: two hours after a first visit the tab asks for a new version.
+func leftOpenAsks(t *testing.T, s *browser.Session, a version) {
+	v := newVisit(t, s, a.files)
+	v.open("")
+	v.ready()
+	v.settled()
+	v.host.requests()
+	v.ask(`const clock = window.Date, own = clock.now; clock.now = () => own() + 2 * 3600e3; document.dispatchEvent(new Event('visibilitychange'))`)
+	for deadline := time.Now().Add(patience); ; time.Sleep(20 * time.Millisecond) {
+		if slices.Contains(v.host.requests(), strings.ReplaceAll(shed, " ", "%20")+"sw.js") {
+			return
+		}
+		if time.Now().After(deadline) {
+			t.Fatal("a tab that is left open never asks for a new version")
+		}
+	}
+}
+
 // policyOf is the policy that the page states.
 func policyOf(t *testing.T, page []byte) string {
 	t.Helper()
@@ -331,7 +458,7 @@ func policyOf(t *testing.T, page []byte) string {
 
 // othersCachesStay: an origin is shared. Caches of other pages stay, of this page
 // in another folder too; older ones of its own go.
-func othersCachesStay(t *testing.T, s *engine.Session, a version) {
+func othersCachesStay(t *testing.T, s *browser.Session, a version) {
 	v := newVisit(t, s, a.files)
 	if err := v.Navigate(v.host.url() + "icon.svg"); err != nil {
 		t.Fatal(err)
@@ -366,7 +493,7 @@ func (v *visit) update(next version) error {
 }
 
 // withdrawn publishes gone.js as sw.js.
-func withdrawn(t *testing.T, s *engine.Session, a version) {
+func withdrawn(t *testing.T, s *browser.Session, a version) {
 	v := newVisit(t, s, a.files)
 	v.open("")
 	v.ready()
@@ -390,7 +517,7 @@ func withdrawn(t *testing.T, s *engine.Session, a version) {
 // halfReplaced: on a first visit, files of two versions stand side by side on
 // the server. The page refuses what is not its own, and says so plainly; once all
 // files are there, it comes whole.
-func halfReplaced(t *testing.T, s *engine.Session, a version) {
+func halfReplaced(t *testing.T, s *browser.Session, a version) {
 	b := a.next("B")
 	for _, old := range [][]string{{"saltbite.wasm"}, {"head.js"}, {"style.css", "page.js"}} {
 		mixed := maps.Clone(b.files)
@@ -412,7 +539,7 @@ func halfReplaced(t *testing.T, s *engine.Session, a version) {
 
 // wrongFirstVisit: what the page itself loads is right, and what is to be kept
 // is not. It works, and does not say that it is ready.
-func wrongFirstVisit(t *testing.T, s *engine.Session, a version) {
+func wrongFirstVisit(t *testing.T, s *browser.Session, a version) {
 	v := newVisit(t, s, a.files)
 	v.host.publish(a.files, map[string]fault{"icon-512.png": changesAByte})
 	v.open("")
@@ -431,8 +558,8 @@ func wrongFirstVisit(t *testing.T, s *engine.Session, a version) {
 }
 
 // cantKeepTyped: where nothing can be kept over a reload, the page with a job
-// is not loaded anew.
-func cantKeepTyped(t *testing.T, s *engine.Session, a version) {
+// is not loaded again.
+func cantKeepTyped(t *testing.T, s *browser.Session, a version) {
 	v := newVisit(t, s, a.files)
 	v.open("")
 	v.ready()
@@ -445,15 +572,15 @@ func cantKeepTyped(t *testing.T, s *engine.Session, a version) {
 	v.fill(copperJob)
 	v.answers(copperTime)
 	v.ask(`document.querySelector('#on-device button').click()`)
-	v.until(foot + `.includes('can’t keep what is typed')`)
+	v.until(foot + `.includes('can’t save what is typed')`)
 	v.rests()
 	v.isWhole(a, b)
 	v.kept()
 }
 
 // overPlainHTTP: loopback is a secure context, so the page is opened by another
-// address of this machine; where there is none, it is told that it is insecure.
-func overPlainHTTP(t *testing.T, s *engine.Session, a version) {
+// address of this machine; without one, the browser is told that the address is not secure.
+func overPlainHTTP(t *testing.T, s *browser.Session, a version) {
 	v := &visit{page{t, s, nil}, &host{t: t, address: net.JoinHostPort(addressOfMachine(), "0"), files: maps.Clone(a.files)}}
 	v.host.files["insecure.js"] = []byte(`if (isSecureContext) Object.defineProperty(window, 'isSecureContext', { value: false })`)
 	v.host.files["index.html"] = bytes.Replace(a.files["index.html"], []byte("<head>"), []byte(`<head><script src="insecure.js"></script>`), 1)
@@ -468,6 +595,24 @@ func overPlainHTTP(t *testing.T, s *engine.Session, a version) {
 	}
 }
 
+// TestInstalledApart: two copies of the site on one origin are two applications,
+// each known by its own folder (W3C Web Application Manifest, 1.14).
+func TestInstalledApart(t *testing.T) {
+	t.Parallel()
+	a := asBuilt(t)
+	inEngines(t, []string{browser.Chromium}, func(t *testing.T, s *browser.Session) {
+		v := newVisit(t, s, a.files)
+		v.open("")
+		var app struct{ AppID string }
+		if err := s.DevToolsTo(&app, "Page.getAppId", nil); err != nil {
+			t.Fatal(err)
+		}
+		if app.AppID != v.host.url() {
+			t.Errorf("the application in %s is known as %q", v.host.url(), app.AppID)
+		}
+	})
+}
+
 func addressOfMachine() string {
 	all, _ := net.InterfaceAddrs() // none is as good as an error
 	for _, one := range all {
@@ -478,20 +623,20 @@ func addressOfMachine() string {
 	return "127.0.0.1"
 }
 
-// TestOpenedAnew stops the server, ends the browser, and starts it anew with a
+// TestOpenedAgain stops the server, ends the browser, and starts it again with a
 // deep link: the page comes, and the job that was changed stands on it.
-func TestOpenedAnew(t *testing.T) {
+func TestOpenedAgain(t *testing.T) {
 	t.Parallel()
 	a := asBuilt(t)
-	eachOf(t, engine.Names, func(t *testing.T, name string) {
+	eachOf(t, browser.Names, func(t *testing.T, name string) {
 		profile := t.TempDir()
-		s, err := engine.Start(name, engine.Options{Profile: profile})
-		if errors.Is(err, engine.ErrNotHere) {
+		s, err := browser.Start(name, browser.Options{Profile: profile})
+		if errors.Is(err, browser.ErrNotHere) {
 			// WebKitGTK's driver keeps no profile: the nearest is another tab, with the server gone.
-			anotherTab(t, engine.ForTest(t, name, engine.Options{}), a)
+			anotherTab(t, browser.ForTest(t, name, browser.Options{}), a)
 			return
 		}
-		if errors.Is(err, engine.ErrMissing) && os.Getenv("SALTBITE_SETUP") == "" {
+		if errors.Is(err, browser.ErrMissing) && os.Getenv("SALTBITE_SETUP") == "" {
 			t.Skip(err)
 		}
 		if err != nil {
@@ -501,12 +646,12 @@ func TestOpenedAnew(t *testing.T) {
 		v.host.stop()
 		s.Close()
 		removeLocks(profile)
-		v.page.Session = engine.ForTest(t, name, engine.Options{Profile: profile})
+		v.page.Session = browser.ForTest(t, name, browser.Options{Profile: profile})
 		v.opensAlone(a)
 	})
 }
 
-func anotherTab(t *testing.T, s *engine.Session, a version) {
+func anotherTab(t *testing.T, s *browser.Session, a version) {
 	v := withJob(t, s, a)
 	v.host.stop()
 	if err := v.Navigate("about:blank"); err != nil {

@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
 // TestOneFile opens the page that is one file from a folder, as from a stick,
@@ -27,7 +27,7 @@ func TestOneFile(t *testing.T) {
 		t.Fatal(err)
 	}
 	address := (&url.URL{Scheme: "file", Path: file}).String()
-	inEngines(t, engine.Names, func(t *testing.T, session *engine.Session) {
+	inEngines(t, browser.Names, func(t *testing.T, session *browser.Session) {
 		p := &page{t, session, serve(t)}
 		open := func() {
 			if err := p.Navigate(address); err != nil {
@@ -55,7 +55,7 @@ func TestOneFile(t *testing.T) {
 		for _, violation := range p.violations(axe(t)) {
 			t.Error(violation)
 		}
-		if session.Name == engine.Chromium { // Firefox notes each directive that it does not know, the third needs a hook
+		if session.Name == browser.Chromium { // Firefox notes each directive that it does not know, the third needs a hook
 			if said := p.consoleNow(); said != "" {
 				t.Errorf("the console says %s", said)
 			}

@@ -6,16 +6,17 @@ import (
 	"strings"
 	"testing"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
-// TestPaper holds the bench card and the labels to what a printer gets of them.
-// The third engine can't print from a test: there the style of print is tried.
+// TestPaper tests the printed bench card and labels. The third engine can't print from
+// a test: there only the print style is tested.
 func TestPaper(t *testing.T) {
 	t.Parallel()
-	hold(t, []string{engine.Chromium, engine.Firefox}, (*page).fresh, []check{
+	hold(t, []string{browser.Chromium, browser.Firefox}, (*page).fresh, []check{
 		{"the card alone", cardAlone},
 		{"the longest job", longestCard},
+		{"what went wrong, on the back", whatWentWrongOnTheBack},
 		{"labels", labelsOnASheet},
 	})
 	holdAll(t, []check{
@@ -48,18 +49,23 @@ func (s sheet) text() string {
 	return strings.Join(all, " ")
 }
 
-// printed is what comes out of the printer, as poppler reads it.
+// printed is the printed PDF, as poppler reads it.
 func (p *page) printed() []sheet {
 	p.Helper()
 	document, err := p.PrintSheet()
 	if err != nil {
 		p.Fatal(err)
 	}
+	return sheetsOf(p.T, document)
+}
+
+func sheetsOf(t *testing.T, document []byte) []sheet {
+	t.Helper()
 	var all struct {
 		Sheets []sheet `xml:"body>doc>page"`
 	}
-	if err := xml.Unmarshal(readPDF(p.T, document, "-bbox"), &all); err != nil {
-		p.Fatal(err)
+	if err := xml.Unmarshal(readPDF(t, document, "-bbox"), &all); err != nil {
+		t.Fatal(err)
 	}
 	return all.Sheets
 }
@@ -71,6 +77,43 @@ const (
 	rounding   = 1         // points, of the size of a sheet
 )
 
+// whatWentWrongOnTheBack: once it is chosen what is seen, a tick prints the causes on
+// a second sheet of the same size.
+func whatWentWrongOnTheBack(t *testing.T, p *page) {
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.openPaper("card")
+	if there := p.ask(`return document.getElementById('back-wanted').checkVisibility()`); there != false {
+		t.Error("nothing is seen, and a back is offered")
+	}
+	p.Press(browser.Escape)
+	p.fill(map[string]string{"seen": "pink"})
+	p.until(`document.querySelector('#causes li')`)
+	p.openPaper("card")
+	if n := len(p.printed()); n != 1 {
+		t.Errorf("without the tick %d sheets are printed", n)
+	}
+	p.click("#back-wanted label")
+	p.until(`document.querySelectorAll('#leaves svg').length === 2`)
+	sheets := p.printed()
+	if len(sheets) != 2 {
+		t.Fatalf("with the tick %d sheets are printed", len(sheets))
+	}
+	if sheets[0].Width != sheets[1].Width || sheets[0].Height != sheets[1].Height {
+		t.Errorf("the back is of another size: %v by %v", sheets[1].Width, sheets[1].Height)
+	}
+	front, back := sheets[0].text(), strings.NewReplacer("ﬀ", "ff", "ﬁ", "fi", "ﬂ", "fl").Replace(sheets[1].text()) // Firefox joins letters
+	if !strings.Contains(front, copperTime) || strings.Contains(back, copperTime) || !strings.Contains(back, "What went wrong") {
+		t.Errorf("the front says %s\nand the back %s", front, back)
+	}
+	for _, cause := range p.lines(`return [...document.querySelectorAll('#causes strong')].map((e) => e.textContent)`) {
+		if !strings.Contains(back, cause) {
+			t.Errorf("the back does not say %q: %s", cause, back)
+		}
+	}
+	p.Press(browser.Escape)
+}
+
 // openPaper opens the dialog and waits for what it shows.
 func (p *page) openPaper(choice string) {
 	p.Helper()
@@ -80,8 +123,8 @@ func (p *page) openPaper(choice string) {
 	p.settle()
 }
 
-// oneSheet fails unless one sheet of a size in mm came out, with all words on it
-// within its margin and none smaller than may be.
+// oneSheet fails unless exactly one sheet of a size in mm was printed, with all words
+// inside its margin and none too small.
 func (p *page) oneSheet(width, height float64) sheet {
 	p.Helper()
 	sheets := p.printed()
@@ -94,7 +137,7 @@ func (p *page) oneSheet(width, height float64) sheet {
 	}
 	for _, w := range s.Words {
 		if min(w.Left, w.Top, s.Width-w.Right, s.Height-w.Bottom)*point < cardMargin-0.5 {
-			p.Errorf("%q stands in the margin, at %.1f %.1f mm", w.Text, w.Left*point, w.Top*point)
+			p.Errorf("%q is in the margin, at %.1f %.1f mm", w.Text, w.Left*point, w.Top*point)
 		}
 		if w.Bottom-w.Top < nine {
 			p.Errorf("%q is %.1f points high", w.Text, w.Bottom-w.Top)
@@ -111,7 +154,7 @@ func (p *page) oneSheet(width, height float64) sheet {
 }
 
 // cardAlone: half a sheet in either system of units, with the sentence and nothing
-// of the form; and once the dialog is closed, the job sheet as ever.
+// of the form; and once the dialog is closed, the whole page again.
 func cardAlone(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
@@ -123,20 +166,25 @@ func cardAlone(t *testing.T, p *page) {
 		if !strings.Contains(text, copperTime) {
 			t.Errorf("the card does not say %q: %s", copperTime, text)
 		}
-		for _, never := range []string{"Name or grade", "Example", "On paper", "Where each figure comes from"} {
+		for _, never := range []string{"printed ", "Example", "Jar label", "Where each figure comes from"} {
 			if strings.Contains(text, never) {
 				t.Errorf("%q is printed with the card", never)
 			}
 		}
 	}
-	p.Press(engine.Escape)
+	p.ask(`document.querySelector('#onpaper [value=form]').click()`)
+	p.until(`document.querySelectorAll('#preview svg').length === 0 && !document.documentElement.classList.contains('prints-leaf')`)
+	if text := p.printed()[0].text(); !strings.Contains(text, "printed ") || strings.Contains(text, "Jar label") {
+		t.Errorf("of the whole form this is printed: %s", text)
+	}
+	p.Press(browser.Escape)
 	p.until(`!document.getElementById('onpaper').open && !document.documentElement.classList.contains('prints-leaf')`)
-	if text := p.printed()[0].text(); !strings.Contains(text, "Name or grade") || !strings.Contains(text, copperTime) {
+	if text := p.printed()[0].text(); !strings.Contains(text, "printed ") || !strings.Contains(text, copperTime) {
 		t.Errorf("with the dialog closed this is printed: %s", text)
 	}
 }
 
-// longJob is given in every part, and raises what it can.
+// longJob fills in every part, and raises as many cautions as possible.
 var longJob = map[string]string{
 	"metal": "leaded brass", "width": "60", "height": "40", "open": "90", "pieces": "4", "edge": "800", "extra": "1.5", "hanger": "40 ga", "hangerLength": "25",
 	"bareEdges": "120", "back": "10", "depth": "0.9", "density": "400", "undercut": "1", "sheet": "1", "line": "0.1", "space": "0.3", "volts": "12", "amps": "0.2",
@@ -151,15 +199,15 @@ func longestCard(t *testing.T, p *page) {
 	p.oneSheet(148, 210)
 }
 
-// labelsOnASheet: as many as are asked for, each in its true size.
+// labelsOnASheet: as many as were chosen, each in true size.
 func labelsOnASheet(t *testing.T, p *page) {
 	p.fill(map[string]string{"salt": "copper sulfate crystals", "strength": "200", "volume": "2"})
 	p.answers("copper sulfate")
 	p.openPaper("labels")
+	p.labelled(1)
+	p.ask(`const many = document.getElementById('many'); many.value = '10'; many.dispatchEvent(new Event('change', { bubbles: true }))`)
+	p.until(`document.querySelectorAll('#leaves svg svg').length === 10`)
 	p.labelled(10)
-	p.ask(`const many = document.getElementById('many'); many.value = '3'; many.dispatchEvent(new Event('change', { bubbles: true }))`)
-	p.until(`document.querySelectorAll('#leaves svg svg').length === 3`)
-	p.labelled(3)
 }
 
 func (p *page) labelled(count int) {
@@ -170,8 +218,8 @@ func (p *page) labelled(count int) {
 	}
 }
 
-// letteringInItsFrame: the drawings know no fonts; what they allow for is enough
-// for those that the browser takes.
+// letteringInItsFrame: the drawings do not know the fonts; the space that they allow
+// is enough for the fonts of the browser.
 func letteringInItsFrame(t *testing.T, p *page) {
 	p.fill(lineJob)
 	p.fill(map[string]string{"strength": "200", "volume": "2"})
@@ -191,7 +239,9 @@ func letteringInItsFrame(t *testing.T, p *page) {
 		p.ask(`document.getElementById('onpaper').close()`)
 	}
 	p.ask(`document.querySelector('#cut [value=section]').click()`)
-	p.draws("0.900 mm")
+	p.click("#clear")
+	p.fill(cuffJob)
+	p.draws("0.200 mm")
 	p.within("#cut [role=img]")
 }
 
@@ -206,8 +256,8 @@ func (p *page) within(selector string) {
 	}
 }
 
-// styleOfPrint puts the style of print on the screen: the leaf alone is seen, as
-// large as it is drawn.
+// styleOfPrint applies the print style to the screen: only the leaf is visible, in
+// the size in which it is drawn.
 func styleOfPrint(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
@@ -227,16 +277,25 @@ func styleOfPrint(t *testing.T, p *page) {
 	}
 }
 
-// paperDialog: it is left by Escape, the focus goes back, and of a job that is
-// blank it says what is wanted.
+// paperDialog: Escape closes it, the focus returns, and for a blank job it says what
+// is needed.
 func paperDialog(t *testing.T, p *page) {
 	p.click("#card")
 	p.until(`document.getElementById('onpaper').open && document.getElementById('leaf-says').textContent !== ''`)
 	if shown := p.ask(`return document.querySelectorAll('#preview svg').length`); shown != 0.0 {
 		t.Errorf("of a blank job there is a card: %s", p.say(`return document.querySelector('#preview desc').textContent`))
 	}
-	p.Press(engine.Escape)
+	if disabled := p.ask(`return document.querySelector('[data-act=print]').disabled`); disabled != true {
+		t.Error("a card that is not there can be printed")
+	}
+	p.Press(browser.Escape)
 	p.until(`document.activeElement.id === 'card'`)
+	p.fill(map[string]string{"salt": "copper sulfate crystals", "strength": "200", "volume": "2"})
+	p.answers("copper sulfate")
+	p.openPaper("labels")
+	p.until(`document.getElementById('many').value === '1' && document.querySelectorAll('#preview svg svg').length === 1`)
+	p.Press(browser.Escape)
+	p.ask(`document.querySelector('#onpaper [value=card]').checked = true`)
 	p.fill(copperJob)
 	p.answers(copperTime)
 	p.openPaper("card")
@@ -244,7 +303,7 @@ func paperDialog(t *testing.T, p *page) {
 	if !strings.HasPrefix(name, "img ") || !strings.Contains(name, copperTime) {
 		t.Errorf("the card is to a reader of screens %q", name)
 	}
-	large := p.ask(`return [...document.querySelectorAll('#onpaper button, #onpaper select:enabled, #onpaper label')].every((e) => e.getBoundingClientRect().height >= 47.5)`)
+	large := p.ask(`return [...document.querySelectorAll('#onpaper button, #onpaper select:enabled, #onpaper label')].filter((e) => e.checkVisibility()).every((e) => e.getBoundingClientRect().height >= 47.5)`)
 	if large != true {
 		t.Error("something in the dialog is too small for a gloved finger")
 	}

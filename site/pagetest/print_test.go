@@ -9,19 +9,19 @@ import (
 	"testing"
 	"time"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
-// TestPrint reads the printed page back: the sentence stands on it, and what was
-// given, also in a part that is folded away.
+// TestPrint reads the printed page: it has the sentence and the filled fields, also
+// those in a folded part.
 func TestPrint(t *testing.T) {
 	t.Parallel()
-	printing := []string{engine.Chromium, engine.Firefox} // the third has no print command
-	inEngines(t, printing, func(t *testing.T, session *engine.Session) {
+	printing := []string{browser.Chromium, browser.Firefox} // the third has no print command
+	inEngines(t, printing, func(t *testing.T, session *browser.Session) {
 		p := &page{t, session, serve(t)}
 		p.fresh()
 		p.fill(copperJob)
-		p.fill(map[string]string{"line": "0.3"})
+		p.fill(map[string]string{"line": "0.3", "seen": "pink"})
 		p.answers(copperTime)
 		document, err := p.Print()
 		if err != nil {
@@ -37,6 +37,11 @@ func TestPrint(t *testing.T) {
 				t.Errorf("%q is not printed: %s", wanted, words)
 			}
 		}
+		for _, never := range []string{"How long?", "Go to "} { // what leads about the page leads nowhere on paper
+			if strings.Contains(words, never) {
+				t.Errorf("%q is printed: %s", never, words)
+			}
+		}
 	})
 }
 
@@ -46,8 +51,7 @@ func textOf(t *testing.T, document []byte) string {
 	return string(readPDF(t, document, "-layout"))
 }
 
-// readPDF is what poppler's pdftotext reads in a PDF, in the form that an option
-// of it asks for.
+// readPDF is the output of poppler's pdftotext for a PDF, in the format of an option.
 func readPDF(t *testing.T, document []byte, form string) []byte {
 	t.Helper()
 	path := filepath.Join(t.TempDir(), "page.pdf")

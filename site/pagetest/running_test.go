@@ -7,12 +7,13 @@ import (
 	"testing"
 	"time"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 )
 
-// runningScripts make a day of an engine's minute: a clock that stands until it
-// is put forward, also over a reload, ticks that come soon, and sound and a screen
-// lock that only count what is asked of them.
+// runningScripts shorten a day to a minute: a clock that stops until a test moves it,
+// also over a reload; faster ticks; sound that is not heard but counted by the audio
+// clock, which a test stops for as long as the device sleeps; and a screen lock that
+// only counts its calls.
 var runningScripts = map[string]string{
 	"clock": `{ const Own = Date
 		const now = () => Number(sessionStorage.getItem('now') ?? Own.parse('2026-03-10T21:30:20'))
@@ -20,16 +21,32 @@ var runningScripts = map[string]string{
 		window.Date = class extends Own { constructor(...when) { super(...(when.length ? when : [now()])) } static now() { return now() } }
 		addEventListener('pass', () => sessionStorage.setItem('now', now() + Number(document.documentElement.dataset.pass)))
 		const every = setInterval
-		window.setInterval = (work, time) => every(work, time === 1000 ? 50 : time) }`,
+		window.setInterval = (work, time) => every(() => { if (!document.documentElement.dataset.throttled) work() }, time === 1000 ? 50 : time) }`,
 	"sounds": `{ const said = document.documentElement.dataset
-		said.notes = 0
-		const loudness = { setValueAtTime() {}, linearRampToValueAtTime() {} }
-		window.AudioContext = class { state = 'suspended'; currentTime = 0; async resume() { this.state = 'running' } }
-		window.OscillatorNode = class { connect(node) { return node } start() { said.notes++ } stop() {} }
+		const tones = [], loudness = { setValueAtTime() {}, linearRampToValueAtTime() {} }
+		const born = Date.now()
+		const now = () => (Date.now() - born - Number(said.slept ?? 0)) / 1000
+		window.heard = () => tones.filter(({ from, cut }) => from <= now() && from < cut).length
+		window.AudioContext = class { state = 'suspended'; get currentTime() { return now() } async resume() { this.state = 'running' } }
+		window.OscillatorNode = class { connect(node) { return node }
+			start(from) { this.tone = { from, cut: Infinity }; tones.push(this.tone) }
+			stop(at) { if (at === undefined) this.tone.cut = now() } }
 		window.GainNode = class { gain = loudness; connect(node) { return node } } }`,
+	"vibrating": `Object.defineProperty(navigator, 'vibrate', { value() { document.documentElement.dataset.vibrated = 'yes' } })`,
+	"hidden": `{ const said = document.documentElement.dataset
+		Object.defineProperty(document, 'hidden', { get: () => said.hidden === 'yes' })
+		window.Notification = class { static permission = 'default'
+			static async requestPermission() { return Notification.permission = 'granted' }
+			constructor(title, { body }) { said.notified = body } close() {} } }`,
 	"lock": `{ const said = document.documentElement.dataset
-		said.locks = 0
-		Object.defineProperty(navigator, 'wakeLock', { value: { async request() { said.locks++; return { async release() { said.locks-- } } } } }) }`,
+		said.locks = said.asked = 0
+		Object.defineProperty(navigator, 'wakeLock', { value: { async request() {
+			said.locks++
+			said.asked++
+			const lock = { released: false, async release() { if (!lock.released) { lock.released = true; said.locks-- } } }
+			addEventListener('end-lock', lock.release)
+			return lock
+		} } }) }`,
 	"nolock":  `Object.defineProperty(navigator, 'wakeLock', { value: undefined })`,
 	"nosound": `delete window.AudioContext`,
 }
@@ -40,19 +57,27 @@ func init() {
 	}
 }
 
-// clocked is the page with the clock that a test puts forward. It stands at 21:30:20
-// on a day without a change of clocks.
+// clocked is the page with the clock that a test moves. It starts at 21:30:20 on a day
+// without a change of clocks.
 const clocked = "/?with=clock,sounds,lock"
 
 var runChecks = []check{
 	{"keyboard alone", runsByKeyboard}, // first: in WebKitGTK a used mouse changes where Tab leads
 	{"a touch begins", touchBegins},
+	{"a lock that the system ends", takesTheLockAgain},
 	{"half time and ready", tellsHalfAndReady},
 	{"silenced", canBeSilenced},
 	{"two pauses", addsPauses},
 	{"a typed pause", keepsATypedPause},
 	{"reload", survivesReload},
+	{"two tabs", isOneForAllTabs},
 	{"sleep", survivesSleep},
+	{"asked once", asksBeforeItStops},
+	{"an alarm ahead", alarmNeedsNoTimer},
+	{"vibration and notification", tellsWhoIsElsewhere},
+	{"steps of stopping out", stopsAtEachStep},
+	{"how long it was on", writesElapsed},
+	{"a notice beside the strip", noticeLeavesTheStrip},
 	{"weighing", followsAWeighing},
 	{"reading", followsAReading},
 	{"half a number", ignoresHalfANumber},
@@ -68,18 +93,10 @@ var runChecks = []check{
 
 func TestRunning(t *testing.T) {
 	t.Parallel()
-	hold(t, engine.Names, func(p *page) { p.freshClock(clocked) }, runChecks)
+	hold(t, browser.Names, func(p *page) { p.freshAt(clocked) }, runChecks)
 }
 
-// freshClock loads the page as a first visitor does, at half past nine.
-func (p *page) freshClock(path string) {
-	p.Helper()
-	p.loadOnly("/with/nothing")
-	p.ask(`localStorage.clear(); sessionStorage.clear()`)
-	p.load(path)
-}
-
-// switchOn types copperJob, which takes 151.2 min, and begins it.
+// switchOn types copperJob, which takes 151.2 min, and starts it.
 func (p *page) switchOn() {
 	p.Helper()
 	p.fill(copperJob)
@@ -94,6 +111,22 @@ func (p *page) pass(d time.Duration) {
 	p.ask(`document.documentElement.dataset.pass = arguments[0]; dispatchEvent(new Event('pass'))`, d.Milliseconds())
 }
 
+// sleep passes while the device sleeps: the audio clock stops, and no timer runs.
+func (p *page) sleep(d time.Duration) {
+	p.Helper()
+	p.ask(`const said = document.documentElement.dataset
+		said.slept = Number(said.slept ?? 0) + arguments[0]
+		said.pass = arguments[0]
+		dispatchEvent(new Event('pass'))`, d.Milliseconds())
+}
+
+// stops ends the clock before its time, which asks once.
+func (p *page) stops() {
+	p.Helper()
+	p.click("#run-done")
+	p.click("#run-stop")
+}
+
 // What the strip shows.
 const (
 	state = `document.getElementById('run').dataset.state`
@@ -101,10 +134,10 @@ const (
 	half  = `document.querySelector('#run .half').textContent`
 	said  = `document.querySelector('#run .said').textContent`
 	how   = `document.querySelector('#run .how').textContent`
-	notes = `Number(document.documentElement.dataset.notes)`
+	notes = `window.heard()`
 )
 
-// shows waits until a part of the strip holds a text.
+// shows waits until a part of the strip contains a text.
 func (p *page) shows(what, text string) {
 	p.Helper()
 	if err := p.Wait(patience, what+`.includes(arguments[0])`, text); err != nil {
@@ -142,13 +175,23 @@ func touchBegins(t *testing.T, p *page) {
 func (p *page) printedText() string {
 	p.Helper()
 	document, err := p.Print()
-	if err == engine.ErrNotHere {
+	if err == browser.ErrNotHere {
 		return ""
 	}
 	if err != nil {
 		p.Fatal(err)
 	}
 	return textOf(p.T, document)
+}
+
+// takesTheLockAgain: a system may end a lock that the page still wants.
+func takesTheLockAgain(t *testing.T, p *page) {
+	p.switchOn()
+	p.until(`document.documentElement.dataset.locks === '1'`)
+	p.ask(`dispatchEvent(new Event('end-lock'))`)
+	p.until(`document.documentElement.dataset.locks === '1' && document.documentElement.dataset.asked === '2'`)
+	p.stops()
+	p.until(`document.documentElement.dataset.locks === '0'`)
 }
 
 func tellsHalfAndReady(t *testing.T, p *page) {
@@ -163,40 +206,58 @@ func tellsHalfAndReady(t *testing.T, p *page) {
 	p.shows(said, "Half time is past, ready at 0:01 tomorrow")
 	p.shows(said, "should weigh 24.2 g at half time") // 24.6 g less half of 0.896 g
 	p.until(notes + ` === 2`)
-	p.pass(76 * time.Minute)
+	p.pass(75 * time.Minute)
+	if n := p.ask(`return ` + notes); n != 2.0 {
+		t.Errorf("shortly before it is ready %v notes were played", n)
+	}
+	p.pass(8 * time.Second) // 2 s after 151.1 min
 	p.until(state + ` === 'ready'`)
 	p.shows(said, "Time is up, at 0:01. Switch off. It should weigh 23.7 g.")
 	p.shows(`document.querySelector('#run .left').textContent`, "Ready now")
 	p.shows(`document.title`, "Ready · ")
 	p.until(notes + ` === 5`)
-	p.pass(4 * time.Second)
+	p.pass(3 * time.Second)
 	p.until(notes + ` === 8`) // again
 	p.pass(time.Minute)
-	time.Sleep(200 * time.Millisecond)
-	p.pass(4 * time.Second)
-	time.Sleep(200 * time.Millisecond)
-	if n := p.ask(`return ` + notes); n != 8.0 {
-		t.Errorf("a minute after it was ready it still sounds: %v notes", n)
+	if n := p.ask(`return ` + notes); n != 62.0 { // 20 times three, in a minute
+		t.Errorf("a minute after it was ready %v notes were played", n)
+	}
+	p.pass(time.Minute)
+	if n := p.ask(`return ` + notes); n != 62.0 {
+		t.Errorf("two minutes after it was ready it still sounds: %v notes", n)
+	}
+	buttons := p.say(`return [...document.querySelectorAll('#run button')].filter((b) => b.getClientRects().length).map((b) => b.textContent).join()`)
+	if buttons != "Switched off" {
+		t.Errorf("when the time is up there are the buttons %q", buttons)
+	}
+	if err := p.SetWindow(1024, 768); err != nil {
+		t.Fatal(err)
+	}
+	wide := p.ask(`const r = document.getElementById('run').getBoundingClientRect(); return r.width === document.documentElement.clientWidth`)
+	if wide != true {
+		t.Error("when the time is up the strip is not as wide as the page")
 	}
 	p.shows(`document.querySelector('#run .left').textContent`, "Ready 2 min ago")
 }
 
 func canBeSilenced(t *testing.T, p *page) {
 	p.switchOn()
-	p.pass(3 * time.Hour)
+	p.click("#run-sound")
+	p.until(`document.getElementById('run-sound').getAttribute('aria-checked') === 'false'`)
+	p.shows(how, "The sound is off.")
+	p.click("#run-sound")
+	p.sleep(3 * time.Hour)
+	p.until(notes + ` === 1`) // the others follow in half a second of the clock
+	p.pass(time.Second)
 	p.until(notes + ` === 3`)
-	p.click("#run-sound") // silences the ringing
+	p.click("#run-over") // silences the ringing and ends the run
+	p.until(state + ` === 'before'`)
+	p.shows(`document.querySelector('#run .before p').textContent`, "The current was on for 3 h 0 min.")
 	p.pass(5 * time.Second)
 	time.Sleep(200 * time.Millisecond)
 	if n := p.ask(`return ` + notes); n != 3.0 {
 		t.Errorf("it was silenced and played on: %v notes", n)
 	}
-	checked := `document.getElementById('run-sound').getAttribute('aria-checked')`
-	p.until(checked + ` === 'true'`)
-	p.click("#run-sound") // which is now the switch
-	p.until(checked + ` === 'false'`)
-	p.shows(how, "The sound is off.")
-	p.click("#run-done")
 	p.click("#run-on")
 	p.click("#run-sound")
 	p.pass(3 * time.Hour)
@@ -263,19 +324,53 @@ func survivesReload(t *testing.T, p *page) {
 	p.load(clocked)
 	p.shows(said, "Off since 22:30")
 	p.shows(left, "1 h 32 min")
-	p.ask(`sessionStorage.removeItem('saltbite run')`) // as in a tab that is opened anew
-	p.load(clocked)
-	p.shows(said, "Off since 22:30")
 	p.click("#run-off")
 	p.shows(said, "ready at 1:01 tomorrow")
 }
 
+// isOneForAllTabs: a change of the run in one tab is seen in the other, and a run that
+// was ended in one does not come back in either.
+func isOneForAllTabs(t *testing.T, p *page) {
+	p.switchOn()
+	first, second, to := twoTabs(t, p.Session)
+	defer func() {
+		to(second)
+		p.CloseTab()
+		to(first)
+	}()
+	to(second)
+	p.loadOnly("/scripts") // only reads: storage reaches another tab a moment later
+	p.until(`localStorage.getItem('saltbite')?.includes('start=21') && localStorage.getItem('saltbite run')`)
+	p.load(clocked)
+	p.until(state + ` === 'on'`)
+	p.click("#run-off")
+	p.until(state + ` === 'off'`)
+	to(first)
+	p.until(state + ` === 'off'`)
+	p.pass(2 * time.Minute)
+	p.click("#run-off")
+	p.until(state + ` === 'on'`)
+	if paused := p.value("paused"); paused != "2 min" {
+		t.Errorf("off for 2 min, and off meanwhile is %q", paused)
+	}
+	to(second)
+	p.until(state + ` === 'on' && document.getElementById('paused').value === '2 min'`)
+	p.shows(said, "ready at 0:03 tomorrow") // 0:01:32 and two minutes
+	p.stops()
+	p.until(state + ` === 'before'`)
+	to(first)
+	p.until(state + ` === 'before'`)
+	p.load(clocked)
+	p.until(state + ` === 'before'`)
+}
+
 func survivesSleep(t *testing.T, p *page) {
 	p.switchOn()
-	p.pass(3 * time.Hour)
+	p.sleep(3 * time.Hour)
 	p.until(state + ` === 'ready'`)
 	p.shows(`document.querySelector('#run .left').textContent`, "Ready 28 min ago")
 	p.shows(said, "Time is up, at 0:01")
+	p.pass(time.Second)
 	if n := p.ask(`return ` + notes); n != 3.0 {
 		t.Errorf("over half time and the end in one sleep, and %v notes were played", n)
 	}
@@ -287,9 +382,7 @@ func followsAWeighing(t *testing.T, p *page) {
 	p.click("#run-off")
 	p.pass(5 * time.Minute)
 	p.fill(map[string]string{"before": "24.60", "after": "24.25"})
-	p.shows(`document.getElementById('run-far').innerText`, "Write 1 h 0 min as the time so far")
-	p.click("#run-far")
-	p.until(`document.getElementById('time').value === '1 h 0 min' && document.getElementById('run-far').hidden`)
+	p.until(`document.getElementById('elapsed').value === '1 h 0 min'`) // the current was on for an hour, then off
 	p.shows(how, "Counted from the weighing typed at 22:35.")
 	// 0.896 g over 0.35 g in 60 min is 153.6 min in all, 93.6 min more: 1 h 33 min 36 s
 	p.shows(left, "1 h 34 min")
@@ -299,6 +392,102 @@ func followsAWeighing(t *testing.T, p *page) {
 	p.shows(left, "34 min")
 	p.fill(map[string]string{"after": "23.60"}) // deeper than was asked: 1 g is gone
 	p.until(state + ` === 'ready'`)
+}
+
+func asksBeforeItStops(t *testing.T, p *page) {
+	p.switchOn()
+	p.click("#run-done")
+	p.until(`document.getElementById('run').dataset.asks === 'yes'`)
+	p.click("#run-go-on")
+	p.until(`document.getElementById('run').dataset.asks === ''`)
+	p.pass(time.Hour)
+	p.shows(left, "1 h 32 min")
+	p.stops()
+	p.until(state + ` === 'before'`)
+}
+
+// alarmNeedsNoTimer: a browser may stop the timers of a page that is not seen; the
+// tunes are on the audio clock by then.
+func alarmNeedsNoTimer(t *testing.T, p *page) {
+	p.switchOn()
+	time.Sleep(300 * time.Millisecond) // for the ticks
+	p.ask(`document.documentElement.dataset.throttled = 'yes'`)
+	p.pass(76 * time.Minute)
+	if n := p.ask(`return ` + notes); n != 2.0 {
+		t.Errorf("at half time, without a timer, %v notes sounded", n)
+	}
+	p.pass(76 * time.Minute)
+	if n := p.ask(`return ` + notes); n.(float64) < 5 {
+		t.Errorf("at the end, without a timer, %v notes sounded", n)
+	}
+}
+
+func tellsWhoIsElsewhere(t *testing.T, p *page) {
+	p.freshAt("/?with=clock,sounds,lock,hidden,vibrating")
+	p.switchOn()
+	p.click("#run-tell")
+	p.until(`document.getElementById('run-tell').getAttribute('aria-checked') === 'true'`)
+	p.ask(`document.documentElement.dataset.hidden = 'yes'`)
+	p.pass(3 * time.Hour)
+	p.until(`document.documentElement.dataset.notified?.startsWith('Time is up, at 0:01')`)
+	p.until(`document.documentElement.dataset.vibrated === 'yes'`)
+}
+
+// stopsAtEachStep: 0.06 mm into 20 cm2, then 0.04 mm more into half of it, at
+// 30 mA/cm2: 0.6 A, then 0.3 A. 0.1 mm takes 151.2 min (copperJob), so the first
+// step takes 90.7 min and the second 60.4 min; sheet copper is not all copper.
+func stopsAtEachStep(t *testing.T, p *page) {
+	p.fill(map[string]string{"metal": "copper", "metalDensity": "8.96", "bites": "0.06 20; 0.04 10", "density": "30"})
+	p.until(state + ` === 'before'`)
+	p.click("#run-on")
+	p.shows(said, "Step 1 of 2 at 0.600 A, until 23:00.")
+	p.shows(left, "1 h 31 min")
+	p.pass(95 * time.Minute)
+	p.until(state + ` === 'ready'`)
+	p.shows(said, "Step 1 done. Switch off, stop out, set 0.300 A, switch on again.")
+	p.click("#run-over")
+	p.until(state + ` === 'off'`)
+	p.pass(20 * time.Minute)
+	p.load(clocked)
+	p.shows(said, "Step 1 done. Stop out, set 0.300 A, switch on again.")
+	p.shows(`document.getElementById('run-off').textContent`, "On again at 0.300 A")
+	p.click("#run-off")
+	p.until(state + ` === 'on'`)
+	// Stopping out took 24 min 20 s, which count as a pause of 25 whole minutes.
+	p.shows(left, "1 h 2 min")
+	p.pass(62 * time.Minute)
+	p.until(state + ` === 'ready'`)
+	p.shows(said, "Time is up")
+}
+
+// writesElapsed: when the part is opened, unless something else was typed there.
+func writesElapsed(t *testing.T, p *page) {
+	p.switchOn()
+	p.pass(70 * time.Minute)
+	const open = `document.querySelector('[data-part=course]').open = true`
+	p.ask(open)
+	p.until(`document.getElementById('elapsed').value === '1 h 10 min'`)
+	p.ask(`document.querySelector('[data-part=course]').open = false`)
+	p.pass(5 * time.Minute)
+	p.ask(open)
+	p.until(`document.getElementById('elapsed').value === '1 h 15 min'`)
+	p.fill(map[string]string{"elapsed": "60"})
+	p.pass(5 * time.Minute)
+	p.fill(map[string]string{"after": "24.2"})
+	if elapsed := p.value("elapsed"); elapsed != "60" {
+		t.Errorf("60 was typed, and then %q was written over it", elapsed)
+	}
+}
+
+func noticeLeavesTheStrip(t *testing.T, p *page) {
+	p.switchOn()
+	p.bring("colour=red")
+	p.noticed("is no field here")
+	p.settle()
+	if covered := p.ask(`const run = document.getElementById('run').getBoundingClientRect(), notice = document.getElementById('notice').getBoundingClientRect()
+		return notice.bottom > run.top + 1`); covered != false {
+		t.Error("the notice covers the strip of the run")
+	}
 }
 
 // followsAReading: 0.756 A.h are needed (2721 C); an hour at 0.3 A is 0.3 A.h,
@@ -327,7 +516,7 @@ func countsFromATypedStart(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
 	p.typeIn("start", "8.30 pm")
-	p.typeIn("start", engine.Enter)
+	p.typeIn("start", browser.Enter)
 	p.until(state + ` === 'on'`)
 	p.shows(how, "Counted from the start typed, 20:30.")
 	p.shows(left, "1 h 31 min") // 20:30 and 151.2 min is 23:01:12
@@ -343,7 +532,7 @@ func goesOnUnderAnotherJob(t *testing.T, p *page) {
 	p.switchOn()
 	p.pass(time.Hour)
 	p.click("#example")
-	p.shows(how, "another start by now")
+	p.shows(how, "another start now")
 	p.shows(left, "1 h 32 min")
 	p.pauseFor(2 * time.Minute)
 	if paused := p.value("paused"); paused != "" {
@@ -362,13 +551,13 @@ func offersNothingAtAStop(t *testing.T, p *page) {
 func endsAndBeginsAgain(t *testing.T, p *page) {
 	p.switchOn()
 	p.pass(time.Hour)
-	p.click("#run-done")
+	p.stops()
 	p.until(state + ` === 'before' && document.documentElement.dataset.locks === '0'`)
 	p.load(clocked)
 	p.until(state + ` === 'before'`)
 	p.click("#run-from") // a touch on Done is taken back
 	p.shows(left, "1 h 31 min")
-	p.click("#run-done")
+	p.stops()
 	p.click("#run-on")
 	p.until(`document.getElementById('start').value === '22:30'`)
 	p.click("#undo") // takes back what was written over the start
@@ -376,7 +565,7 @@ func endsAndBeginsAgain(t *testing.T, p *page) {
 }
 
 func saysWhatIsMissing(t *testing.T, p *page) {
-	p.freshClock("/?with=clock,nosound,nolock")
+	p.freshAt("/?with=clock,nosound,nolock")
 	p.switchOn()
 	p.shows(how, "can’t be kept awake here")
 	p.shows(how, "can’t sound")
@@ -390,25 +579,25 @@ func runsWithoutStorage(t *testing.T, p *page) {
 	p.shows(left, "2 h 32 min")
 }
 
-// stripMovesNothing holds every control in its place when the strip comes, grows
-// and goes, also at the end of the page.
+// stripMovesNothing: no control moves when the strip appears, grows and disappears,
+// also at the end of the page.
 func stripMovesNothing(t *testing.T, p *page) {
 	for _, size := range sizes[:2] {
 		if err := p.SetWindow(size[0], size[1]); err != nil {
 			t.Fatal(err)
 		}
-		p.freshClock(clocked)
-		p.ask(`document.querySelector('.sheet').scrollTop = 1e6; scrollTo(0, 1e6)`)
-		before := p.lines(rectangles, `.sheet input, .sheet select, .sheet button, .sheet summary, .head button`)
+		p.freshAt(clocked)
+		p.ask(`document.querySelector('.form').scrollTop = 1e6; scrollTo(0, 1e6)`)
+		before := p.lines(rectangles, `.form input, .form select, .form button, .form summary, .head button`)
 		for _, step := range []func(){
 			func() { p.fill(copperJob); p.until(state + ` === 'before'`) },
 			func() { p.click("#run-on"); p.until(state + ` === 'on'`) },
-			func() { p.click("#run-done"); p.until(state + ` === 'before'`) },
+			func() { p.stops(); p.until(state + ` === 'before'`) },
 			func() { p.fill(map[string]string{"metal": "cop"}); p.until(state + ` === 'none'`) },
 		} {
 			step()
 			p.settle()
-			after := p.lines(rectangles, `.sheet input, .sheet select, .sheet button, .sheet summary, .head button`)
+			after := p.lines(rectangles, `.form input, .form select, .form button, .form summary, .head button`)
 			if moved := difference(visibleBoth(before, after)); moved != "" {
 				t.Errorf("at %d by %d in state %s moved %s", size[0], size[1], p.say(`return `+state), moved)
 			}
@@ -419,8 +608,8 @@ func stripMovesNothing(t *testing.T, p *page) {
 	}
 }
 
-// visibleBoth leaves out what only one of the lists has: the touch that fills a
-// blank field goes when it is filled.
+// visibleBoth leaves out lines that only one of the lists has: the button that fills a
+// blank field disappears when it is filled.
 func visibleBoth(before, after []string) (a, b []string) {
 	names := func(lines []string) (list []string) {
 		for _, line := range lines {
@@ -452,24 +641,27 @@ func runsByKeyboard(t *testing.T, p *page) {
 			if p.say(`return document.activeElement.id`) == id {
 				return
 			}
-			press(engine.Tab)
+			press(browser.Tab)
 		}
 		t.Fatalf("Tab never reached %s", id)
 	}
 	p.fill(copperJob)
 	p.until(state + ` === 'before'`)
 	to("run-on")
-	press(engine.Space)
+	press(browser.Space)
 	p.until(state + ` === 'on' && document.activeElement.id === 'run-off'`) // the focus is not lost
-	press(engine.Space)
+	press(browser.Space)
 	p.until(state + ` === 'off'`)
-	press(engine.Space)
+	press(browser.Space)
 	p.until(state + ` === 'on'`)
 	to("run-sound")
-	press(engine.Space)
+	press(browser.Space)
 	p.until(`document.activeElement.getAttribute('aria-checked') === 'false'`)
 	to("run-done")
-	press(engine.Enter)
+	press(browser.Enter)
+	p.until(`document.getElementById('run').contains(document.activeElement)`)
+	to("run-stop")
+	press(browser.Enter)
 	p.until(state + ` === 'before' && document.getElementById('run').contains(document.activeElement)`)
 }
 
@@ -494,10 +686,14 @@ func stripHasNoViolation(t *testing.T, p *page) {
 	p.click("#run-on")
 	p.until(state + ` === 'on'`)
 	look()
+	p.pass(75 * time.Minute)
 	p.click("#run-off")
 	p.fill(map[string]string{"before": "24.6", "after": "24.3"})
-	p.until(`!document.getElementById('run-far').hidden`)
 	look()
+	p.click("#run-done")
+	p.until(`document.getElementById('run').dataset.asks === 'yes'`)
+	look()
+	p.click("#run-go-on")
 	p.click("#run-off")
 	p.pass(9 * time.Hour)
 	p.until(state + ` === 'ready'`)

@@ -14,19 +14,21 @@ import (
 	"sync"
 	"testing"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 	"saltbite/testdata"
 )
 
 // server serves the finished site as any plain host would, and keeps a log of
 // what was asked for. It also serves pages of its own, each in which the site is
-// used in another way. It publishes gone.js as sw.js, so that every page comes from
-// here each time: what is kept on a device is tried with a host (host_test.go).
+// used in another way. It publishes gone.js as sw.js, so that every page is loaded
+// from here each time: offline use is tested with a host (host_test.go).
 //
 //	/            the page; ?with=a,b loads the scripts a and b before its own
+//	/blank       a page with nothing on it
 //	/frame       the page in a frame as wide as ?width= says
 //	/scripts     a page that opens saltbite.mjs, from ?from= or from here, and puts
 //	             every vector's reply into its text, or of ?most= of them
+//	/pictures    a page that puts pictures to saltbite.mjs; ?with= as above
 //	/octet/      the site from a host that has no type for .wasm
 //	/host/NAME/  the site from one of the hosts, in any folder there
 type server struct {
@@ -34,8 +36,9 @@ type server struct {
 	dist   string
 	policy string // of the page that asks, if it has one
 
-	mu  sync.Mutex
-	log []string
+	mu     sync.Mutex
+	log    []string
+	clears bool // the next page forgets what is kept, before its own scripts
 }
 
 func serve(t *testing.T) *server {
@@ -59,6 +62,8 @@ func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	w.Header().Set("Access-Control-Allow-Origin", "*") // other people's pages import saltbite.mjs from here
 	w.Header().Set("Cache-Control", "no-store")
 	switch name := strings.TrimPrefix(r.URL.Path, "/"); {
+	case name == "blank":
+		s.send(w, ".html", `<!doctype html><title>blank</title>`)
 	case name == "frame":
 		s.send(w, ".html", `<!doctype html><title>frame</title><iframe id="frame" title="frame" src="/"></iframe><script>`+
 			`const f = document.getElementById('frame'), q = new URLSearchParams(location.search);`+
@@ -68,6 +73,13 @@ func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 			w.Header().Set("Content-Security-Policy", s.policy)
 		}
 		s.send(w, ".html", `<!doctype html><title>scripts</title><pre id="replies"></pre><script type="module" src="/asking.js"></script>`)
+	case name == "pictures":
+		body := []byte(`<!doctype html><html><head><title>pictures</title><script type="module">` + picturing + `
+			const { open } = await import('/saltbite.mjs')
+			const bench = await open()
+			document.body.textContent = await picturing(bench).catch(String)
+			bench.close()</script></head><body></body></html>`)
+		s.send(w, ".html", string(before(body, strings.Split(r.URL.Query().Get("with"), ","))))
 	case name == "asking.js":
 		s.send(w, ".js", asking)
 	case name == "vectors.json":
@@ -104,10 +116,28 @@ func (s *server) file(w http.ResponseWriter, r *http.Request, name string) {
 		kind = "application/octet-stream"
 	}
 	w.Header().Set("Content-Type", kind)
-	if name == "index.html" {
-		body = before(body, strings.Split(r.URL.Query().Get("with"), ","))
+	if name == "index.html" || name == "class.html" {
+		body = before(body, append(strings.Split(r.URL.Query().Get("with"), ","), s.clearing()))
 	}
 	w.Write(body)
+}
+
+// clearsNext lets the next page that is loaded first forget what is kept.
+func (s *server) clearsNext() {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	s.clears = true
+}
+
+// clearing is the script that clears what is kept, if this page is to.
+func (s *server) clearing() (script string) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	if s.clears {
+		script = "cleared"
+	}
+	s.clears = false
+	return script
 }
 
 // before loads scripts before the page's own.
@@ -120,9 +150,10 @@ func before(page []byte, names []string) []byte {
 	return page
 }
 
-// scripts stand for what a browser may lack, or let a test end a worker.
+// scripts simulate missing features of a browser, or let a test end a worker.
 var scripts = map[string]string{
-	"console": engine.ConsoleHook,
+	"console": browser.ConsoleHook,
+	"cleared": `try { localStorage.clear(); sessionStorage.clear() } catch {}`,
 	"nostorage": `for (const store of ['localStorage', 'sessionStorage', 'indexedDB']) {
 		Object.defineProperty(window, store, { get() { throw new DOMException('no storage here', 'SecurityError') } })
 	}`,
@@ -132,14 +163,14 @@ var scripts = map[string]string{
 		async writeText(text) { document.documentElement.dataset.copied = text } } })`,
 	"filing": `{ const own = URL.createObjectURL
 		URL.createObjectURL = (blob) => {
-			if (blob.type === 'text/plain') blob.text().then((text) => { document.documentElement.dataset.file = text })
+			if (blob.type === 'text/plain' || blob.type === 'text/csv') blob.text().then((text) => { document.documentElement.dataset.file = text })
 			return own.call(URL, blob)
 		}
 		HTMLAnchorElement.prototype.click = function () { document.documentElement.dataset.filed = this.download } }`,
 	"overhearing": `{ const Own = Worker
 		window.Worker = class extends Own {
 			constructor(url) { super(url); this.addEventListener('message', ({ data }) => {
-				if (data.reply && data.id === this.asked) document.documentElement.dataset.reply = data.reply }) }
+				if (data.text && data.id === this.asked) document.documentElement.dataset.reply = data.text }) }
 			postMessage(data) { if (data.call === 'answer') this.asked = data.id; super.postMessage(data) } } }`,
 	"noworker": `window.Worker = class { constructor() { throw new DOMException('no worker here', 'SecurityError') } }`,
 	"unread": `{ const Own = Blob
@@ -154,7 +185,7 @@ var scripts = map[string]string{
 		addEventListener('end-worker', () => workers.at(-1).terminate()) }`,
 }
 
-// asking puts every vector to the page's own API.
+// asking sends every vector to the page's own API.
 const asking = `
 const place = document.getElementById('replies')
 try {
@@ -197,8 +228,10 @@ func (s *server) requests() []string {
 	return log
 }
 
-// late is what was asked for since the last call, once the page was there: but for
-// what keeps it on the device, which then asks after itself.
+// late is what was requested since the last call, after the page had loaded. The
+// service worker's own request and the page's second script do not count.
 func (s *server) late() []string {
-	return slices.DeleteFunc(s.requests(), func(address string) bool { return address == "/sw.js" })
+	return slices.DeleteFunc(s.requests(), func(address string) bool {
+		return address == "/sw.js" || strings.HasPrefix(address, "/later.js?") || strings.HasPrefix(address, "/log.js?")
+	})
 }

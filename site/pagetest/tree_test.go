@@ -1,17 +1,21 @@
 package pagetest
 
 import (
+	"fmt"
 	"os"
 	"strings"
 	"testing"
 
-	"saltbite/build/engine"
+	"saltbite/build/browser"
 	"saltbite/calc/field"
 	"saltbite/site/words"
+	"saltbite/testdata"
 )
 
 // told is a node of the accessibility tree: what a screen reader is told.
 type told struct {
+	NodeID                  string
+	ChildIDs                []string
 	Ignored                 bool
 	Role, Name, Description struct{ Value any }
 	Properties              []struct {
@@ -26,6 +30,18 @@ var controlRoles = map[any]bool{"textbox": true, "combobox": true}
 // tree is the page's accessibility tree, the controls in it by their names.
 func (p *page) tree() map[string][]told {
 	p.Helper()
+	byName := map[string][]told{}
+	for _, n := range p.told() {
+		if name, ok := n.Name.Value.(string); ok && !n.Ignored && controlRoles[n.Role.Value] {
+			byName[name] = append(byName[name], n)
+		}
+	}
+	return byName
+}
+
+// told is the page's accessibility tree, its root first.
+func (p *page) told() []told {
+	p.Helper()
 	if err := p.DevTools("Accessibility.enable", nil); err != nil {
 		p.Fatal(err)
 	}
@@ -33,13 +49,66 @@ func (p *page) tree() map[string][]told {
 	if err := p.DevToolsTo(&whole, "Accessibility.getFullAXTree", nil); err != nil {
 		p.Fatal(err)
 	}
-	byName := map[string][]told{}
-	for _, n := range whole.Nodes {
-		if name, ok := n.Name.Value.(string); ok && !n.Ignored && controlRoles[n.Role.Value] {
-			byName[name] = append(byName[name], n)
+	return whole.Nodes
+}
+
+// outlined are the roles that an outline shows: landmarks, headings, groups and what
+// can be operated. Texts are left out.
+var outlined = map[any]bool{"banner": true, "main": true, "form": true, "region": true, "contentinfo": true, "group": true,
+	"heading": true, "button": true, "link": true, "textbox": true, "combobox": true, "radio": true, "checkbox": true,
+	"DisclosureTriangle": true, "list": true, "figure": true, "image": true, "status": true, "alert": true, "term": true}
+
+// outline is the accessibility tree as indented lines of a role and a name, in the
+// order in which it is read.
+func (p *page) outline() string {
+	p.Helper()
+	nodes := p.told()
+	byID := map[string]told{}
+	for _, n := range nodes {
+		byID[n.NodeID] = n
+	}
+	var lines strings.Builder
+	var walk func(n told, depth int)
+	walk = func(n told, depth int) {
+		if !n.Ignored && outlined[n.Role.Value] {
+			line := strings.Repeat("  ", depth) + fmt.Sprint(n.Role.Value)
+			if name, _ := n.Name.Value.(string); name != "" {
+				line += " " + name
+			}
+			lines.WriteString(line + "\n")
+			depth++
+		}
+		for _, id := range n.ChildIDs {
+			walk(byID[id], depth)
 		}
 	}
-	return byName
+	walk(nodes[0], 0)
+	return lines.String()
+}
+
+// written is where the tree of an empty page and of an ordinary job is written down.
+// A change is looked at, and written with SALTBITE_WRITE=1.
+const written = "outline.txt"
+
+// holdsToOutline compares the tree in two states with what is written.
+func (p *page) holdsToOutline() {
+	p.Helper()
+	if err := p.SetWindow(1024, 768); err != nil {
+		p.Fatal(err)
+	}
+	p.fresh()
+	told := "An empty page\n\n" + p.outline()
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.settle()
+	told += "\nAn ordinary job\n\n" + p.outline()
+	want, err := os.ReadFile(written)
+	if err != nil {
+		p.Fatal(err)
+	}
+	if changed, err := testdata.Changed(written, string(want), told); changed != "" || err != nil {
+		p.Fatal(changed, err)
+	}
 }
 
 func (n told) says() string {
@@ -56,18 +125,19 @@ func (n told) invalid() bool {
 	return false
 }
 
-// TestTree: in Chromium's accessibility tree every control of the sheet has its
-// label, its unit, its help, and what is wrong with what stands in it.
+// TestTree: in Chromium's accessibility tree every control of the form has its
+// label, its unit, its help, and the error in its content.
 func TestTree(t *testing.T) {
 	t.Parallel()
-	p := &page{t, engine.ForTest(t, engine.Chromium, engine.Options{}), serve(t)}
+	p := &page{t, browser.ForTest(t, browser.Chromium, browser.Options{}), serve(t)}
+	p.holdsToOutline()
 	p.fresh()
 	p.ask(`for (const d of document.querySelectorAll('details')) d.open = true`)
 	tree := p.tree()
 	for _, f := range field.Fields {
 		said := words.Fields[f.Name]
-		if f.Name == "find" || f.Name == "units" {
-			continue // hidden, and the switch
+		if f.Name == "find" || f.Name == "units" || f.Name == "ask" || f.Name == "bites" || words.Parts[string(f.Part)].OffPage {
+			continue // hidden, the switch, the questions, its own rows, and not on the page
 		}
 		nodes := tree[said.Label]
 		if len(nodes) != 1 {
@@ -90,7 +160,7 @@ func TestTree(t *testing.T) {
 	tree = p.tree()
 	for label, typed := range map[string]string{"Depth": "a lot", "Width": "1,234"} {
 		if n := tree[label]; len(n) != 1 || !n[0].invalid() || !strings.Contains(n[0].says(), typed) {
-			t.Errorf("%s holds a mistake, and is told as %+v", label, n)
+			t.Errorf("%s has an error, and its node is %+v", label, n)
 		}
 	}
 	if n := tree["Height"]; len(n) != 1 || n[0].invalid() {
@@ -112,7 +182,7 @@ func TestNoViolationAtAnySize(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	p := &page{t, engine.ForTest(t, engine.Chromium, engine.Options{}), serve(t)}
+	p := &page{t, browser.ForTest(t, browser.Chromium, browser.Options{}), serve(t)}
 	for _, size := range sizes {
 		err := p.DevTools("Emulation.setDeviceMetricsOverride",
 			map[string]any{"width": size[0], "height": size[1], "deviceScaleFactor": 1, "mobile": size[0] < 500})
@@ -125,7 +195,7 @@ func TestNoViolationAtAnySize(t *testing.T) {
 			}
 			p.fresh()
 			state.make(p)
-			p.ask(`const unroll = document.getElementById('unroll'); if (unroll.checkVisibility()) unroll.click()`)
+			p.ask(`for (const folded of document.querySelectorAll('#answer details')) folded.open = true`)
 			for _, theme := range []string{"light", "dark"} {
 				p.choose(theme)
 				p.settle()

@@ -33,7 +33,7 @@ func TestEveryAnswerHasAnOrigin(t *testing.T) {
 	}
 }
 
-// The codes stand in the calls of raise in calc/job.
+// The codes stand in the calls of raise in calc/advice.
 func TestEveryCautionHasAnOrigin(t *testing.T) {
 	raised := cautionsRaised(t)
 	for code := range raised {
@@ -79,9 +79,9 @@ func TestCautionsSayWhatTheirRowsSay(t *testing.T) {
 // cautionsRaised are the literal texts of each call of raise, by code.
 func cautionsRaised(t *testing.T) map[string]string {
 	t.Helper()
-	files, err := filepath.Glob("../../calc/job/*.go")
+	files, err := filepath.Glob("../../calc/advice/*.go")
 	if err != nil || len(files) == 0 {
-		t.Fatalf("calc/job is not to be read from here: %v", err)
+		t.Fatalf("calc/advice is not to be read from here: %v", err)
 	}
 	raised := map[string]string{}
 	for _, name := range files {

@@ -57,7 +57,7 @@ var constants = map[string]SourceRow{
 		"times the family's mean ratio of catalogue to ideal density; good to 3 %", Computed},
 
 	"efficiency":     {"Current efficiency", "100 % unless typed. Until a trial tells, it is taken to lie between 90 and 105 %", Practice},
-	"bite-shape":     {"Shape of a bite", "Along each resist edge the bite runs under the resist as a quarter ellipse, as deep as the bite and undercut × depth wide. Geometry", Practice},
+	"bite-shape":     {"Shape of a bite", "Along each resist edge the bite runs under the resist as a quarter ellipse, as deep as the bite and undercut × depth wide. Round islands and spots of resist, counted by a picture, by Steiner’s formula for parallel sets. Geometry", Practice},
 	"undercut":       {"Undercut", "Side bite over depth: 0.5 to start with, 1 the worst case", Practice},
 	"etch-factors":   {"Published etch factors", "1.5 to 3.5 in photochemical etching (a trade glossary), the inverse of undercuts of 0.67 to 0.29", Seen},
 	"evenness":       {"Evenness", "The depth strays from its mean by 25 % either way: edges of open fields go deeper, close hatching less deep", Practice},
@@ -74,8 +74,8 @@ var constants = map[string]SourceRow{
 	"thinning":    {"Diffusion by temperature", "As the absolute temperature over water's viscosity: Einstein, Ann. Phys. 17 (1905) 549", Memory},
 	"gravity":     {"Standard gravity", "9.80665 m/s², by definition", Exact},
 
-	"cone":          {"Resistance of a truncated cone", "Gap ÷ (conductivity × root of the two areas): textbook physics, checked on a published problem", Seen},
-	"spreading":     {"Spreading of the current", "At about 45 degrees from the face to the cathode. A choice", Practice},
+	"cone":          {"Resistance of two truncated cones", "From the face to the middle of the gap and from there to the cathode, each half the gap ÷ (conductivity × root of its two end areas): textbook physics. Within 15 % of sixteen tanks solved in three dimensions", Computed},
+	"spreading":     {"Spreading of the current", "At 45 degrees from the face to the middle of the gap; of the cathode, no more counts than reaches a gap beyond the face. A choice", Practice},
 	"disc":          {"Resistance of a disc", "1 ÷ (4 × conductivity × radius) to a far plane: Newman, J. Electrochem. Soc. 113 (1966) 501, as quoted by others", Seen},
 	"allowance":     {"Allowance of volts", "0.2 V between like electrodes in the metal's own salt, 0.1 to 0.3", Practice},
 	"allowance-gas": {"Allowance of volts in common salt", "1.75 V where the cathode gives off hydrogen, 1.5 to 2", Practice},
@@ -93,6 +93,8 @@ var constants = map[string]SourceRow{
 	"stainless-dissolves": {"Steel and plating on the positive side", "Stainless steel leaves chromium(VI) and nickel there, plating and zinc dissolve, aluminium dissolves in chloride. " +
 		"Known at the bench and in textbooks", Practice},
 	"displacement": {"Silver and copper", "Copper takes silver out of its nitrate with no current; silver chloride does not dissolve. Textbook chemistry", Memory},
+	"slime":        {"Anode slime", "Copper dissolves before silver, which falls as fine metal. Textbook electrochemistry", Memory},
+	"touched":      {"Touch voltages", "30 V wet and 60 V dry, smooth direct current: IEC 60364-4-41", Memory},
 	"gases":        {"Gases", "Hydrogen at the cathode and chlorine at higher voltage in common salt. Textbook chemistry", Memory},
 	"porous-clay":  {"Fired metal clay", "Always somewhat porous, as a page on sintering says; how porous is the piece's own", Seen},
 	"mains":        {"Mains", "An isolated low-voltage supply, fused; mains wiring by those licensed for it", Practice},

@@ -24,6 +24,9 @@ type Field struct {
 	// Fill is what one touch writes into the blank field, for those who have
 	// nothing in mind; where the answer Suggested is there, that is written.
 	Fill, Suggested string
+	// Makes are the answers that stand at the row, quietly, in the place of its help:
+	// what comes of what is typed there. Of several the first two that there are.
+	Makes []string
 	// Suggest is offered while the field is typed in.
 	Suggest []string
 	// Choices are the labels of the field's choices.
@@ -34,8 +37,12 @@ type Field struct {
 type Part struct {
 	Title string
 	Hint  string // stands in the folded line while nothing is typed
+	// More says what folds away in it, in the order of how often it is wanted.
+	More string
 	// Folded parts start as one line.
 	Folded bool
+	// OffPage parts have no rows on the first page.
+	OffPage bool
 	// Shows are the answers that the folded line still tells.
 	Shows []string
 	// Lacks are what the part says while it can't answer yet.
@@ -52,42 +59,46 @@ type Lack struct {
 
 // Parts of the job sheet.
 var Parts = map[string]Part{
-	"metal": {Title: "Metal", Hint: "what the sheet is"},
-	"design": {Title: "Design", Hint: "how much metal lies bare", Shows: []string{"totalArea", "extraFound"}, Lacks: []Lack{
-		{[]string{"hanger", "hangerLength"}, []string{"extraFound"}, "the hanger needs its diameter and its wet length"},
-		{[]string{"bareEdges"}, []string{"extraFound"}, "bare edges need the sheet's thickness"},
-		{[]string{"back"}, []string{"extraFound"}, "the bare back needs the face's size"},
+	"metal": {Title: "Metal", Hint: "what the sheet is", More: "its density"},
+	"design": {Title: "Design", Hint: "how much metal is exposed", More: "round, both sides, hanging wire, edges, back", Shows: []string{"totalArea", "extraFound"}, Lacks: []Lack{
+		{[]string{"hanger", "hangerLength"}, []string{"extraFound"}, "the hanging wire needs its gauge and its length in the bath"},
+		{[]string{"bareEdges"}, []string{"extraFound"}, "exposed edges need the sheet's thickness"},
+		{[]string{"back"}, []string{"extraFound"}, "an exposed back needs the size of the piece"},
 	}},
-	"bite": {Title: "Bite", Hint: "how deep, how long, how many amperes", Shows: []string{"time", "current", "depth"}, Lacks: []Lack{
-		{[]string{"bites"}, []string{"bites"}, "bites need the metal and a current density, or a current"},
+	"bite": {Title: "Etch", Hint: "how deep, how long, how many amperes", More: "stopping out, efficiency, undercut", Shows: []string{"time", "current", "depth"}, Lacks: []Lack{
+		{[]string{"bites"}, []string{"bites"}, "the steps need the metal and a current density, or a current"},
 	}},
 	"sheet": {Title: "Sheet and lines", Hint: "what is left, what survives", Folded: true, Shows: []string{"left", "lineLeft"}, Lacks: []Lack{
 		{[]string{"sheet", "keep"}, []string{"left", "deepest"}, "needs the sheet's thickness, and a depth for what is left"},
 		{[]string{"line", "space"}, []string{"lineLeft", "spaceBecomes"}, "needs a depth, typed or found"},
 	}},
-	"supply": {Title: "Supply", Hint: "volts, amperes, leads, limits", Folded: true, Shows: []string{"cellVolts", "currentAtVolts", "filmDensity"}, Lacks: []Lack{
-		{[]string{"volts", "gap", "cathode"}, []string{"bathResistance"}, "needs the gap, the cathode's area and the bath's strength"},
+	"supply": {Title: "Power supply", Hint: "will it do, cable, distance, limits", More: "cable, stirring, how it hangs", Folded: true, Shows: []string{"cellVolts", "currentAtVolts", "filmDensity"}, Lacks: []Lack{
+		{[]string{"volts", "gap", "cathode"}, []string{"bathResistance"}, "needs the distance, the cathode's area and the bath's strength"},
 		{[]string{"amps"}, []string{"depthThatFits", "timeThatFits", "piecesThatFit"}, "needs metal, size, a depth and a time or a current"},
-		{[]string{"wireLength"}, []string{"wireDrop"}, "the lead needs its wire and a current"},
+		{[]string{"wireLength"}, []string{"wireDrop"}, "the cable needs its wire and a current"},
 	}},
-	"bath": {Title: "Bath", Hint: "how much salt in how much water", Folded: true, Shows: []string{"saltMass", "waterMass"}, Lacks: []Lack{
-		{[]string{"strength", "volume", "saltInHand", "waterInHand"}, []string{"saltMass", "perLitre"}, "needs a strength and a volume, or salt and water in hand"},
+	"bath": {Title: "Bath", Hint: "how much salt in how much water", More: "tank, purity, temperature, in hand", Folded: true, Shows: []string{"saltMass", "waterMass"}, Lacks: []Lack{
+		{[]string{"strength", "volume", "saltInHand", "waterInHand"}, []string{"saltMass", "perLitre"}, "needs a strength and a volume, or the salt and water you have"},
 		{[]string{"coldest"}, []string{"crystals", "saturatesAt"}, "the cold bath needs a strength and a volume"},
 	}},
-	"keep": {Title: "Bath afterwards", Hint: "what it takes and leaves, topping up", Folded: true, Shows: []string{"saltToAdd", "bathDrop"}, Lacks: []Lack{
-		{[]string{"etched"}, []string{"bathDropAll", "zincInBath", "nickelInBath", "copperInBath", "leadInBath"}, "needs the metal, and the bath's strength and volume"},
+	"keep": {Title: "Used bath", Hint: "top up, strengthen, blend, how long it lasts", More: "strengthen, blend, hydrometer", Folded: true, Shows: []string{"saltToAdd", "bathDrop"}, Lacks: []Lack{
+		{[]string{"etched"}, []string{"bathDropAll", "strengthNow", "zincInBath", "nickelInBath", "copperInBath", "leadInBath"}, "needs the metal, and the bath's strength and volume"},
 		{[]string{"volumeNow"}, []string{"strengthNow", "waterToAdd"}, "needs the bath's strength and volume"},
-		{[]string{"haveStrength", "haveVolume"}, []string{"addSalt", "addWater"}, "needs the strength and volume there are, and the strength wanted"},
-		{[]string{"strengthA", "strengthB"}, []string{"partA", "partB"}, "a blend needs both baths, the strength wanted and the volume"},
+		{[]string{"haveStrength", "haveVolume"}, []string{"addSalt", "addWater"}, "needs its strength, its volume and the strength you want"},
+		{[]string{"strengthA", "strengthB"}, []string{"partA", "partB"}, "a blend needs both baths, the strength you want and the volume"},
 		{[]string{"gravity"}, []string{"strengthByGravity"}, "the hydrometer needs a salt or a metal"},
 	}},
-	"course": {Title: "On course", Hint: "by weight, by the ammeter, by the clock", Folded: true, Shows: []string{"readyAt", "timeLeft", "readyIn", "depthNow"}, Lacks: []Lack{
-		{[]string{"after"}, []string{"depthNow", "efficiencyNow"}, "needs both weights, the metal and the open area"},
-		{[]string{"before"}, []string{"weightAtTarget", "depthNow"}, "needs the metal, the open area and a depth"},
-		{[]string{"readings"}, []string{"depthSoFar"}, "the ammeter needs the metal and the open area"},
+	"course": {Title: "Check progress", Hint: "by weight, by the ammeter, by the clock", More: "time paused, balance", Folded: true, Shows: []string{"readyAt", "timeLeft", "readyIn", "depthNow"}, Lacks: []Lack{
+		{[]string{"after"}, []string{"depthNow", "efficiencyNow"}, "needs both weights, the metal and the exposed area"},
+		{[]string{"before"}, []string{"weightAtTarget", "depthNow"}, "needs the metal, the exposed area and a depth"},
+		{[]string{"readings"}, []string{"depthSoFar"}, "the ammeter needs the metal and the exposed area"},
 		{[]string{"start", "paused"}, []string{"readyAt"}, "the clock needs the time of switching on and a running time"},
 	}},
-	"page": {Title: "Units", Hint: "what the answers are printed in"},
+	"trouble": {Title: "What went wrong", Hint: "too faint, too deep, lifted, rough, pink …", Folded: true},
+	"artwork": {Title: "Artwork", Hint: "read the exposed area from a picture", OffPage: true},
+	"log":     {Title: "Finished runs", Hint: "what this bench really does", OffPage: true},
+	"class":   {Title: "Class", Hint: "many pieces, one supply, one clock", OffPage: true},
+	"page":    {Title: "Units", Hint: "what the answers are printed in"},
 }
 
 // Units as they are shown; a unit that is not listed is shown as it is written.

@@ -1,0 +1,173 @@
+// Package measure measures the site: its size, its speed and its latency.
+package measure
+
+import (
+	"fmt"
+	"net/url"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"saltbite/build/site"
+	"saltbite/build/tool"
+	"saltbite/testdata"
+)
+
+// Limits of speed. Every one is measured in the same run as what it is compared
+// with, so that a slow machine makes both slow.
+const (
+	wasmToNative = 8.0  // the same jobs, as WebAssembly in Node to natively
+	answerLimit  = 2.0  // ms for the slowest of the jobs that give every answer, through saltbite.mjs in Node
+	findLimit    = 1.0  // ms to find a metal, through the same
+	drawLimit    = 3.0  // ms for all the drawings of a job, through the same
+	longLimit    = 50.0 // ms for a job with 100 kB in a field, through the same
+	replyToBare  = 1.6  // from post to reply on the page, median, to a bare page's
+	paintToBare  = 1.6  // from key to painted answer on a slowed page, 95th percentile, to a bare page's
+)
+
+// measure collects what was measured against its limit.
+type measure struct{ past []string }
+
+// hold prints a figure and notes it if it is past its limit.
+func (m *measure) hold(what string, figure, limit float64, unit string) {
+	verdict := "ok  "
+	if !(figure <= limit) { // a NaN is past every limit
+		verdict = "PAST"
+		m.past = append(m.past, what)
+	}
+	fmt.Printf("%s  %-58s %8.3g%s  limit %g%s\n", verdict, what, figure, unit, limit, unit)
+}
+
+// Bench measures size, speed and latency of the site, which stands in dist/, and
+// fails past a limit. Of the measures it takes those whose name matches a pattern.
+func Bench(root string, made site.Files, pattern string) error {
+	asked, err := regexp.Compile(pattern)
+	if err != nil {
+		return fmt.Errorf("-run: %w", err)
+	}
+	m := &measure{}
+	for _, one := range []struct {
+		name string
+		take func() error
+	}{
+		{"size", func() error { return m.sizes(root, made) }},
+		{"ratio", func() error { return m.ratio(root) }},
+		{"node", func() error { return m.inNode(root) }},
+		{"page", func() error { return m.page(root, made) }},
+		{"cold", func() error { return m.coldOpen(root, made) }},
+		{"lighthouse", func() error { return m.performance(root, made) }},
+	} {
+		if !asked.MatchString(one.name) {
+			continue
+		}
+		if err := one.take(); err != nil {
+			return err
+		}
+	}
+	if len(m.past) > 0 {
+		return fmt.Errorf("past the limit: %s", strings.Join(m.past, ", "))
+	}
+	return nil
+}
+
+func (m *measure) sizes(root string, made site.Files) error {
+	size, page, err := sizesOf(root, made)
+	if err != nil {
+		return err
+	}
+	fmt.Printf("the program has %d bytes, %v\n", len(made["saltbite.wasm"]), size)
+	m.hold("program under brotli, to a bare one's", size.ratio(), programToBare, "")
+	fmt.Printf("all that the page loads has %v\n", page)
+	m.hold("all that the page loads under brotli, to a bare page's", page.ratio(), pageToBare, "")
+	script, err := site.ScriptWithoutGlue(root)
+	if err != nil {
+		return err
+	}
+	m.hold("page's script, without wasm_exec.js", float64(len(script))/1000, pageScript/1000, " kB")
+	shares, err := bytesByPackage(root, "./wasm")
+	if err != nil {
+		return err
+	}
+	fmt.Print(topShares(shares, 20))
+	return nil
+}
+
+// ratio runs one benchmark natively and as WebAssembly, and compares the
+// fastest runs, since other work on the machine only makes a run slower.
+func (m *measure) ratio(root string) error {
+	runner, remove, err := tool.NodeRunner(root)
+	if err != nil {
+		return err
+	}
+	defer remove()
+	native, err := fastest(root, nil)
+	if err != nil {
+		return err
+	}
+	wasm, err := fastest(root, tool.ForWasm, "-exec", runner)
+	if err != nil {
+		return err
+	}
+	fmt.Printf("the jobs that give every answer: %.3f ms natively, %.3f ms as WebAssembly\n", native/1e6, wasm/1e6)
+	m.hold("WebAssembly to native", wasm/native, wasmToNative, "")
+	return nil
+}
+
+// fastest is the least time of a run of the job, in nanoseconds.
+func fastest(root string, env []string, more ...string) (float64, error) {
+	args := append([]string{"test", "-run", "^$", "-bench", "^BenchmarkEverything$", "-count", "4", "-benchtime", "0.5s"}, more...)
+	cmd := exec.Command("go", append(args, "./calc/advice")...)
+	cmd.Dir = root
+	cmd.Env = append(os.Environ(), env...)
+	output, err := cmd.CombinedOutput()
+	if err != nil {
+		return 0, fmt.Errorf("%w\n%s", err, output)
+	}
+	least := 0.0
+	for _, line := range strings.Split(string(output), "\n") {
+		words := strings.Fields(line)
+		if len(words) < 4 || !strings.HasPrefix(line, "BenchmarkEverything") || words[3] != "ns/op" {
+			continue
+		}
+		if ns, err := strconv.ParseFloat(words[2], 64); err == nil && (least == 0 || ns < least) {
+			least = ns
+		}
+	}
+	if least == 0 {
+		return 0, fmt.Errorf("the benchmark printed no time\n%s", output)
+	}
+	return least, nil
+}
+
+// inNode measures the calls of saltbite.mjs as a script makes them.
+func (m *measure) inNode(root string) error {
+	cmd := exec.Command("node", filepath.Join(root, "build", "measure", "pace.mjs"), filepath.Join(root, "dist", "saltbite.mjs"), strings.Join(testdata.Everything, "\n"))
+	output, err := cmd.Output()
+	if err != nil {
+		return fmt.Errorf("measure saltbite.mjs in Node: %w", err)
+	}
+	figures, err := url.ParseQuery(strings.TrimSpace(string(output)))
+	if err != nil {
+		return err
+	}
+	for _, f := range []struct {
+		what, name string
+		limit      float64
+	}{
+		{"answer through saltbite.mjs, the slowest job's median", "answer", answerLimit},
+		{"find through saltbite.mjs, median", "find", findLimit},
+		{"all drawings through saltbite.mjs, the slowest job's median", "draw", drawLimit},
+		{"100 kB in the slowest field through saltbite.mjs", "long", longLimit},
+	} {
+		ms, err := strconv.ParseFloat(figures.Get(f.name), 64)
+		if err != nil {
+			return fmt.Errorf("%s: %w", f.what, err)
+		}
+		m.hold(f.what, ms, f.limit, " ms")
+	}
+	fmt.Println("the slowest field is", figures.Get("slowest"))
+	return nil
+}

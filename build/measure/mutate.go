@@ -1,0 +1,199 @@
+package measure
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/printer"
+	"go/token"
+	"math/rand/v2"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"saltbite/build/tool"
+)
+
+// mutantTime ends the tests of a mutant that doesn't end by itself. That one is
+// caught.
+const mutantTime = 2 * time.Minute
+
+// Mutate changes a package's sources in one place at a time, runs the package's
+// tests on each changed copy, and prints the changes that no test noticed. It
+// takes n places by chance, the same for the same seed, or all of them if n is 0.
+// The sources on the disk stay as they are.
+func Mutate(root, pkg string, n int, seed uint64) error {
+	if err := tool.Run(root, nil, "go", "test", "./"+pkg); err != nil {
+		return fmt.Errorf("the tests fail before anything is changed: %w", err)
+	}
+	all, err := mutantsOf(filepath.Join(root, pkg))
+	if err != nil {
+		return err
+	}
+	rand.New(rand.NewPCG(seed, 0)).Shuffle(len(all), func(i, j int) { all[i], all[j] = all[j], all[i] })
+	tested, alive := 0, 0
+	for i := 0; i < len(all) && (n == 0 || tested < n); i++ {
+		m := all[i]
+		outcome, err := m.test(root, pkg)
+		if err != nil {
+			return err
+		}
+		if outcome == invalid {
+			continue
+		}
+		tested++
+		if outcome == survived {
+			alive++
+			fmt.Printf("alive  %s:%d  %s\n", filepath.Join(pkg, filepath.Base(m.file)), m.line, m.change)
+		}
+	}
+	fmt.Printf("%d of %d mutants of %s are alive\n", alive, tested, pkg)
+	return nil
+}
+
+// mutant is a source file with one change.
+type mutant struct {
+	file   string
+	line   int
+	change string // what was and what is
+	body   []byte
+}
+
+// mutantsOf makes all mutants of the Go files in a folder, without its tests.
+func mutantsOf(dir string) (all []mutant, err error) {
+	files, err := filepath.Glob(filepath.Join(dir, "*.go"))
+	if err != nil {
+		return nil, err
+	}
+	for _, file := range files {
+		if strings.HasSuffix(file, "_test.go") {
+			continue
+		}
+		source, err := os.ReadFile(file)
+		if err != nil {
+			return nil, err
+		}
+		more, err := mutantsIn(file, source)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, more...)
+	}
+	if len(all) == 0 {
+		err = fmt.Errorf("%s has no Go code that could be changed", dir)
+	}
+	return all, err
+}
+
+// mutantsIn makes the mutants of one file.
+func mutantsIn(file string, source []byte) (all []mutant, err error) {
+	set := token.NewFileSet()
+	tree, err := parser.ParseFile(set, file, source, parser.ParseComments)
+	if err != nil {
+		return nil, err
+	}
+	// note prints the file as it is now changed.
+	note := func(at token.Pos, change string) {
+		var b bytes.Buffer
+		if printing := printer.Fprint(&b, set, tree); printing != nil {
+			err = errors.Join(err, printing)
+			return
+		}
+		all = append(all, mutant{file, set.Position(at).Line, change, b.Bytes()})
+	}
+	ast.Inspect(tree, func(node ast.Node) bool {
+		switch node := node.(type) {
+		case *ast.ImportSpec, *ast.Field:
+			return false // paths, and the lengths and tags of types
+		case *ast.BinaryExpr:
+			was := node.Op
+			for _, op := range operators[was] {
+				node.Op = op
+				note(node.OpPos, was.String()+" is "+op.String())
+			}
+			node.Op = was
+		case *ast.BasicLit:
+			was := node.Value
+			if node.Kind == token.INT || node.Kind == token.FLOAT {
+				node.Value = "(" + was + "+1)"
+				note(node.Pos(), was+" is one more")
+			}
+			node.Value = was
+		case *ast.IfStmt:
+			was := node.Cond
+			node.Cond = &ast.UnaryExpr{Op: token.NOT, X: &ast.ParenExpr{X: was}}
+			note(was.Pos(), "the condition is negated")
+			node.Cond = was
+		case *ast.BlockStmt:
+			for i, was := range node.List {
+				if removable(was) {
+					node.List[i] = &ast.EmptyStmt{Semicolon: was.Pos()}
+					note(was.Pos(), "the statement is removed")
+					node.List[i] = was
+				}
+			}
+		}
+		return true
+	})
+	return all, err
+}
+
+// operators are by what each operator is replaced.
+var operators = map[token.Token][]token.Token{
+	token.ADD: {token.SUB}, token.SUB: {token.ADD}, token.MUL: {token.QUO}, token.QUO: {token.MUL},
+	token.LSS: {token.LEQ, token.GEQ}, token.LEQ: {token.LSS, token.GTR}, token.GTR: {token.GEQ, token.LEQ}, token.GEQ: {token.GTR, token.LSS},
+	token.EQL: {token.NEQ}, token.NEQ: {token.EQL}, token.LAND: {token.LOR}, token.LOR: {token.LAND},
+}
+
+// removable says whether a program can still compile without a statement.
+func removable(s ast.Stmt) bool {
+	switch s := s.(type) {
+	case *ast.AssignStmt:
+		return s.Tok != token.DEFINE
+	case *ast.ExprStmt, *ast.IncDecStmt, *ast.BranchStmt:
+		return true
+	}
+	return false
+}
+
+// outcome is what the tests made of a mutant.
+type outcome string
+
+const (
+	caught   outcome = "caught"
+	survived outcome = "alive"
+	invalid  outcome = "does not compile"
+)
+
+// test runs the package's tests with the mutant instead of its file.
+func (m mutant) test(root, pkg string) (outcome, error) {
+	dir, err := os.MkdirTemp("", "saltbite-mutant-")
+	if err != nil {
+		return "", err
+	}
+	defer os.RemoveAll(dir)
+	body, overlay := filepath.Join(dir, "mutant.go"), filepath.Join(dir, "overlay.json")
+	list, _ := json.Marshal(map[string]map[string]string{"Replace": {m.file: body}}) // texts always can
+	if err := errors.Join(os.WriteFile(body, m.body, 0o644), os.WriteFile(overlay, list, 0o644)); err != nil {
+		return "", err
+	}
+	ctx, cancel := context.WithTimeout(context.Background(), mutantTime)
+	defer cancel()
+	cmd := exec.CommandContext(ctx, "go", "test", "-vet=off", "-failfast", "-timeout", (mutantTime / 2).String(), "-overlay", overlay, "./"+pkg)
+	cmd.Dir = root
+	cmd.WaitDelay = time.Second // the test itself ends by its own time limit
+	said, err := cmd.CombinedOutput()
+	switch {
+	case err == nil:
+		return survived, nil
+	case bytes.Contains(said, []byte("[build failed]")):
+		return invalid, nil
+	}
+	return caught, nil
+}

@@ -1,0 +1,179 @@
+package job
+
+import (
+	"cmp"
+	"maps"
+	"slices"
+	"strings"
+
+	"saltbite/calc/field"
+	"saltbite/calc/metal"
+	"saltbite/calc/quantity"
+	"saltbite/calc/trial"
+)
+
+// LogRun is a finished run as a log keeps it: its fields, and what is no field.
+type LogRun struct {
+	ID    string // the same in each copy of the log
+	Ended string // when, such as 2026-11-27 14:05
+	Note  string
+	*field.Set
+}
+
+// Names of what is no field, in a log's text and over the columns of its table.
+const (
+	logRun   = "run"
+	logEnded = "ended"
+	logNote  = "note"
+)
+
+// ReadLogRun reads a run from its text form, in which its number, its time and its
+// note stand among the fields.
+func ReadLogRun(text string) LogRun {
+	cells := map[string]string{}
+	for key, text := range field.Pairs(text) {
+		cells[key] = text
+	}
+	return logRunOf(cells)
+}
+
+// logRunOf takes out what is no field.
+func logRunOf(cells map[string]string) LogRun {
+	run := LogRun{ID: cells[logRun], Ended: cells[logEnded], Note: cells[logNote]}
+	for _, name := range []string{logRun, logEnded, logNote} {
+		delete(cells, name)
+	}
+	run.Set = field.ReadPairs(maps.All(cells))
+	return run
+}
+
+// LogTable is a log as a spreadsheet has it: the columns are those of the fields
+// that some run has, in the order of their table.
+func LogTable(runs []LogRun) trial.Table {
+	table := trial.Table{Columns: []string{logRun, logEnded, logNote}}
+	var names []field.Name
+	for i := range field.Fields {
+		name := field.Name(i)
+		if slices.ContainsFunc(runs, func(r LogRun) bool { return r.Text(name) != "" }) {
+			names = append(names, name)
+			table.Columns = append(table.Columns, name.String())
+		}
+	}
+	for _, run := range runs {
+		row := []string{run.ID, run.Ended, run.Note}
+		for _, name := range names {
+			row = append(row, run.Text(name))
+		}
+		table.Rows = append(table.Rows, row)
+	}
+	return table
+}
+
+// MergedLog is a log with a table in it.
+type MergedLog struct {
+	Runs           []LogRun
+	Added, Changed int
+	Damaged        []trial.Damage
+	Strange        []string // columns that no field has: they are left out
+}
+
+// MergeLog puts the runs of a table, as a spreadsheet wrote it, into a log, each
+// once.
+func MergeLog(runs []LogRun, csv string) MergedLog {
+	table, damaged := trial.ReadCSV(csv)
+	table, strange := ofFields(table)
+	merged := LogTable(runs).Merge(table, logRun)
+	m := MergedLog{Added: merged.Added, Changed: merged.Changed, Damaged: damaged, Strange: strange}
+	for _, row := range merged.Rows {
+		cells := map[string]string{}
+		for i, name := range merged.Columns {
+			cells[name] = row[i]
+		}
+		m.Runs = append(m.Runs, logRunOf(cells))
+	}
+	return m
+}
+
+// ofFields is a table without the columns that no field has, and their names.
+// Rows that then hold nothing of a run are left out.
+func ofFields(table trial.Table) (known trial.Table, strange []string) {
+	var places []int
+	for i, name := range table.Columns {
+		if _, isField := field.NameOf(name); isField || name == logRun || name == logEnded || name == logNote {
+			places = append(places, i)
+			known.Columns = append(known.Columns, name)
+			continue
+		}
+		strange = append(strange, name)
+	}
+	for _, row := range table.Rows {
+		var cells []string
+		for _, i := range places {
+			cells = append(cells, strings.TrimSpace(row[i]))
+		}
+		if strings.Join(cells, "") != "" {
+			known.Rows = append(known.Rows, cells)
+		}
+	}
+	return known, strange
+}
+
+// Logged is what a log tells, run by run and of the bench.
+type Logged struct {
+	Runs []LoggedRun
+	Fits []LogFit // that of the most runs first
+}
+
+// LoggedRun is a run beside the others of its metal and salt.
+type LoggedRun struct {
+	LogRun
+	Metal  *metal.Metal // nil where it is not known
+	Salt   string
+	Run    trial.Run
+	Judged trial.Judged
+	Errors []field.Error // what keeps it from being used
+}
+
+// LogFit is what the runs of one metal in one salt say.
+type LogFit struct {
+	trial.Fit
+	Metal *metal.Metal
+	Salt  string
+	Drift quantity.Range // change of the efficiency from run to run
+}
+
+// Log works a log out. Its runs are in the order of their times.
+func Log(runs []LogRun) Logged {
+	logged := Logged{Runs: make([]LoggedRun, len(runs))}
+	of := map[[2]string][]int{} // places of the runs of a metal and a salt
+	for i, run := range runs {
+		w, told, errors := finished(run.Set, noFields)
+		logged.Runs[i] = LoggedRun{LogRun: run, Run: told, Errors: errors, Metal: w.Metal.Reading.Metal}
+		if w.Salt.Known() {
+			logged.Runs[i].Salt = w.Salt.Name
+		}
+		if errors == nil {
+			key := [2]string{w.Metal.Reading.Metal.ID, w.Salt.Name}
+			of[key] = append(of[key], i)
+		}
+	}
+	for _, places := range of {
+		told := make([]trial.Run, len(places))
+		for i, place := range places {
+			told[i] = logged.Runs[place].Run
+		}
+		first := logged.Runs[places[0]]
+		fit := LogFit{Fit: trial.Bench(told), Metal: first.Metal, Salt: first.Salt, Drift: trial.Drift(told)}
+		for i, place := range places {
+			logged.Runs[place].Judged = fit.Runs[i]
+		}
+		logged.Fits = append(logged.Fits, fit)
+	}
+	slices.SortFunc(logged.Fits, func(a, b LogFit) int {
+		return cmp.Or(cmp.Compare(b.Used, a.Used), cmp.Compare(a.Metal.Name, b.Metal.Name), cmp.Compare(a.Salt, b.Salt))
+	})
+	return logged
+}
+
+// noFields stand beside the runs of a log: each says itself what its balance reads to.
+var noFields = field.Read("")

@@ -1,0 +1,178 @@
+/**
+ * The four corners of the sheet in a photograph: handles that a finger or the arrow
+ * keys move. While one moves, a magnifier shows what the finger hides.
+ */
+import { make, mark } from '../element.js'
+
+/** @typedef {{x: number, y: number}} Place in pixels of the photograph */
+/** @typedef {{image: CanvasImageSource, width: number, height: number}} Photograph */
+
+const names = ['Top left', 'Top right', 'Bottom right', 'Bottom left']
+
+/** How far from the picture's edges they begin, as a share of it. */
+const margin = 0.06
+
+/** How many pixels a key moves one, and how many with Shift. */
+const step = 1
+const stride = 10
+
+/** How much larger than on the page the magnifier shows. */
+const times = 3
+
+/** How long the keys rest before the corners count as moved, in milliseconds. */
+const rest = 500
+
+/** @type {Record<string, [number, number]>} */
+const keys = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+
+/** Where the corners of a photograph begin. @param {{width: number, height: number}} size */
+export function cornersAtFirst({ width, height }) {
+  const at = (/** @type {number} */ u, /** @type {number} */ v) => ({ x: Math.round(u * width), y: Math.round(v * height) })
+  const far = 1 - margin
+  return textOf([at(margin, margin), at(far, margin), at(far, far), at(margin, far)])
+}
+
+/** As the field has it. @param {Place[]} places */
+const textOf = (places) => places.map(({ x, y }) => `${x} ${y}`).join('; ')
+
+/** @param {string} text @returns {Place[] | undefined} */
+function placesOf(text) {
+  const numbers = text.match(/-?\d+/g)?.map(Number) ?? []
+  if (numbers.length !== 2 * names.length) return undefined
+  return names.map((_, at) => ({ x: numbers[2 * at], y: numbers[2 * at + 1] }))
+}
+
+/**
+ * @param {HTMLElement} view the photograph's frame, which the handles are laid on
+ * @param {(text: string) => void} moved hears the corners once they rest
+ */
+export function setUpCorners(view, moved) {
+  const outline = /** @type {SVGPathElement} */ (view.querySelector('path'))
+  const glass = /** @type {HTMLElement} */ (view.querySelector('.glass'))
+  const seen = /** @type {HTMLCanvasElement} */ (glass.querySelector('canvas'))
+  const handles = names.map((name, at) => handleOf(name, at))
+  view.append(...handles)
+
+  /** @type {Photograph | undefined} */
+  let photograph
+  /** @type {Place[]} */
+  let places = []
+  /** The handle that is being moved, and not yet told. */
+  let moving = -1
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let resting
+
+  /** @param {string} name @param {number} at */
+  function handleOf(name, at) {
+    const handle = /** @type {HTMLButtonElement} */ (make('button'))
+    handle.type = 'button'
+    handle.className = 'handle'
+    mark(handle, 'aria-label', `${name} corner of the sheet`)
+    mark(handle, 'aria-describedby', 'art-corners')
+    /** From the finger to the corner, so that it does not jump under it. @type {Place | undefined} */
+    let off
+    handle.addEventListener('pointerdown', (event) => {
+      if (!photograph || event.button !== 0) return
+      handle.setPointerCapture(event.pointerId)
+      const now = placeUnder(event)
+      off = { x: places[at].x - now.x, y: places[at].y - now.y }
+      magnify(at)
+    })
+    handle.addEventListener('pointermove', (event) => {
+      if (!off) return
+      const { x, y } = placeUnder(event)
+      move(at, { x: x + off.x, y: y + off.y })
+    })
+    for (const end of ['pointerup', 'pointercancel']) {
+      handle.addEventListener(end, () => {
+        if (!off) return
+        off = undefined
+        glass.hidden = true
+        tell()
+      })
+    }
+    handle.addEventListener('keydown', (event) => {
+      const way = keys[event.key]
+      if (!way || !photograph) return
+      event.preventDefault() // the page would scroll
+      const by = event.shiftKey ? stride : step
+      move(at, { x: places[at].x + by * way[0], y: places[at].y + by * way[1] })
+      clearTimeout(resting)
+      resting = setTimeout(tell, rest)
+    })
+    handle.addEventListener('focus', () => { if (handle.matches(':focus-visible')) magnify(at) })
+    handle.addEventListener('blur', () => {
+      glass.hidden = true
+      tell()
+    })
+    return handle
+  }
+
+  /** @param {PointerEvent} event */
+  function placeUnder({ clientX, clientY }) {
+    const { left, top, width } = view.getBoundingClientRect()
+    const scale = (photograph?.width ?? 1) / width
+    return { x: (clientX - left) * scale, y: (clientY - top) * scale }
+  }
+
+  /** @param {number} at @param {Place} to */
+  function move(at, { x, y }) {
+    if (!photograph) return
+    const within = (/** @type {number} */ v, /** @type {number} */ most) => Math.round(Math.min(Math.max(v, 0), most))
+    const to = { x: within(x, photograph.width), y: within(y, photograph.height) }
+    if (to.x === places[at].x && to.y === places[at].y) return
+    places[at] = to
+    moving = at
+    lay()
+    magnify(at)
+  }
+
+  /** Tells where the corners are, if one was moved. */
+  function tell() {
+    clearTimeout(resting)
+    if (moving < 0) return
+    moving = -1
+    moved(textOf(places))
+  }
+
+  function lay() {
+    if (!photograph) return
+    const { width, height } = photograph
+    for (const [at, { x, y }] of places.entries()) {
+      handles[at].style.insetInlineStart = `${100 * x / width}%`
+      handles[at].style.insetBlockStart = `${100 * y / height}%`
+    }
+    mark(outline, 'd', `M${places.map(({ x, y }) => `${x} ${y}`).join('L')}Z`)
+  }
+
+  /** Shows what lies round a corner, on the other half of the picture. @param {number} at */
+  function magnify(at) {
+    const context = seen.getContext('2d')
+    if (!photograph || !context) return
+    const { image, width } = photograph
+    const { x, y } = places[at]
+    glass.classList.toggle('right', x < width / 2)
+    glass.hidden = false
+    const side = glass.clientWidth
+    const shown = side / times * width / view.clientWidth
+    seen.width = seen.height = side * Math.min(devicePixelRatio, 2)
+    context.drawImage(image, x - shown / 2, y - shown / 2, shown, shown, 0, 0, seen.width, seen.height)
+  }
+
+  return {
+    /** @param {Photograph | undefined} of */
+    show(of) {
+      photograph = of
+      moving = -1
+      glass.hidden = true
+      if (of) mark(/** @type {Element} */ (outline.parentElement), 'viewBox', `0 0 ${of.width} ${of.height}`)
+    },
+    /** Lays the handles where a text says, unless one is under way. @param {string} text */
+    lay(text) {
+      const said = placesOf(text)
+      if (!photograph || !said || moving >= 0) return
+      places = said
+      lay()
+    },
+  }
+}

@@ -1,0 +1,163 @@
+/**
+ * A picture that is a photograph: it stands there with the corners of its sheet, and
+ * the darkness that parts black from white can be moved. Both are fields, by which the
+ * bench turns it flat and reads it; what stands here follows the fields.
+ */
+import { make, mark, put } from '../element.js'
+import { cornersAtFirst, setUpCorners } from './corners.js'
+import { hidesPixels, pixels } from './open.js'
+import { paintable } from './paintable.js'
+import { asDrawing, isPhotograph } from './read.js'
+
+/** The most pixels that the bench reads, and how many a larger picture is given instead. */
+const most = 24_000_000
+const fewer = 12_000_000
+
+/** How many pixels of a photograph are shown at most on its longer side. */
+const fine = 1600
+
+const drawn = 'http://www.w3.org/2000/svg'
+
+/** @param {import('../page.js').Desk} desk @param {Element} place */
+export function setUpPhotograph(desk, place) {
+  const { form } = desk
+  const kind = kinds()
+  const { box, view, canvas } = frame()
+  const { row, slider, told, found } = darkness()
+  box.append(row)
+  kind.hidden = box.hidden = true
+  place.querySelector('.shown')?.before(kind, box)
+  const choices = [...kind.querySelectorAll('input')]
+  const corners = setUpCorners(view, (text) => choose('corners', text))
+
+  /** @type {import('./corners.js').Photograph | undefined} */
+  let photograph
+
+  /** Undo takes it back. @param {string} name @param {string} [text] */
+  function choose(name, text) {
+    desk.undoably(() => {
+      if (text) form.others.set(name, text)
+      else form.others.delete(name)
+    })
+  }
+
+  for (const choice of choices) {
+    choice.addEventListener('change', () => {
+      if (!photograph) return
+      if (choice.value) choose('corners', cornersAtFirst(photograph))
+      else desk.undoably(() => asDrawing(form.others))
+    })
+  }
+  slider.addEventListener('input', () => put(told, `${slider.value} %`))
+  slider.addEventListener('change', () => choose('threshold', `${slider.value} %`))
+  found.addEventListener('click', () => choose('threshold'))
+
+  /** What stands here is what the fields say. */
+  function follow() {
+    const is = isPhotograph(form.others)
+    for (const choice of choices) choice.checked = (choice.value !== '') === is
+    box.hidden = !is || !photograph
+    found.disabled = !form.others.has('threshold')
+    corners.lay(form.others.get('corners') ?? '')
+  }
+  desk.onReply(follow)
+
+  return {
+    /**
+     * A picture stands there now.
+     *
+     * @param {import('./open.js').Picture} picture
+     * @param {boolean} taken whether it is from the camera
+     * @returns {Promise<import('./open.js').Picture>} it, made smaller if the bench reads none so large
+     */
+    async stand(picture, taken) {
+      const whole = await paintable(picture)
+      const less = smaller(whole)
+      const painted = less ? await paintable(less) : whole
+      const { image, width, height } = painted
+      const scale = Math.min(1, fine / Math.max(width, height))
+      canvas.width = Math.round(width * scale)
+      canvas.height = Math.round(height * scale)
+      canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height)
+      photograph = painted
+      corners.show(painted)
+      if (taken) form.others.set('corners', cornersAtFirst(painted))
+      kind.hidden = false
+      follow()
+      return less ?? picture
+    },
+    /** It was measured. @param {import('../../engine/client.js').Measured} measured */
+    measured({ answers: { threshold } }) {
+      if (!threshold) return
+      slider.value = String(threshold.value)
+      put(told, threshold.text)
+    },
+    gone() {
+      photograph = undefined
+      corners.show(undefined)
+      kind.hidden = box.hidden = true
+    },
+  }
+}
+
+/**
+ * Fewer pixels of a picture that has too many, as those of many telephones have.
+ *
+ * @param {import('./corners.js').Photograph} of
+ */
+function smaller({ image, width, height }) {
+  if (width * height <= most || hidesPixels()) return undefined
+  const scale = Math.sqrt(fewer / (width * height))
+  return pixels(image, Math.round(width * scale), Math.round(height * scale))
+}
+
+/** What the picture is: the two choices. */
+function kinds() {
+  const legend = make('legend', 'What the picture is')
+  legend.className = 'unseen'
+  const kind = make('fieldset', legend, ...[['', 'A drawing'], ['yes', 'A photograph']].map(([value, word]) => {
+    const choice = /** @type {HTMLInputElement} */ (make('input'))
+    choice.type = 'radio'
+    choice.name = 'art-kind'
+    choice.value = value
+    return make('label', choice, make('span', word))
+  }))
+  kind.className = 'switch kind'
+  return kind
+}
+
+/** The frame of the photograph, with the outline of the sheet and the magnifier. */
+function frame() {
+  const canvas = /** @type {HTMLCanvasElement} */ (make('canvas'))
+  mark(canvas, 'role', 'img')
+  mark(canvas, 'aria-label', 'The photograph')
+  const svg = document.createElementNS(drawn, 'svg')
+  mark(svg, 'aria-hidden', 'true')
+  mark(svg, 'preserveAspectRatio', 'none')
+  svg.append(document.createElementNS(drawn, 'path'))
+  const glass = make('div', make('canvas'))
+  glass.className = 'glass'
+  glass.hidden = true
+  mark(glass, 'aria-hidden', 'true')
+  const view = make('div', canvas, svg, glass)
+  view.className = 'sheet'
+  const hint = make('p', 'Put the four handles on the corners of the sheet; arrow keys move one too. Type its width or height below for the scale.')
+  hint.id = 'art-corners'
+  const box = make('div', hint, view)
+  box.className = 'photograph'
+  return { box, view, canvas }
+}
+
+/** The slider of the threshold, what it stands at, and the way back to what was found. */
+function darkness() {
+  const slider = /** @type {HTMLInputElement} */ (make('input'))
+  slider.type = 'range'
+  slider.min = '1'
+  slider.max = '99'
+  const told = make('output')
+  const found = /** @type {HTMLButtonElement} */ (make('button', 'As found'))
+  found.type = 'button'
+  const row = make('div', make('label', make('span', 'Darkness that counts'), slider), told, found)
+  row.className = 'darkness'
+  return { row, slider, told, found }
+}

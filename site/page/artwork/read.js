@@ -1,0 +1,11 @@
+/** What a picture is read as: a photograph is what has one of two fields. */
+
+const photographs = ['corners', 'threshold']
+
+/** @param {Map<string, string>} others the fields that have no row */
+export const isPhotograph = (others) => photographs.some((name) => others.has(name))
+
+/** A drawing from now on. @param {Map<string, string>} others */
+export function asDrawing(others) {
+  for (const name of photographs) others.delete(name)
+}

@@ -1,0 +1,44 @@
+/**
+ * A class in the one text form of many sets of fields: what stands beside the rows,
+ * then a block for each row, under its name. A link, and what is kept over a reload,
+ * hold the same text.
+ */
+import { fields as vocabulary } from 'go:vocabulary'
+import { rowsText } from '../../engine/fields.js'
+import { quote, takeFields } from '../form/text.js'
+
+/**
+ * @typedef {Record<string, string>} Fields
+ * @typedef {{name: string, fields: Fields}} Named
+ * @typedef {{fields: Fields, rows: Named[]}} Class
+ */
+
+/** How many rows are read. */
+const mostRows = 1000
+
+/** @param {Class} taught */
+export function classText({ fields, rows }) {
+  return rowsText(rows.map(({ name, fields }) => ({ name, ...fields })), fields)
+}
+
+/** @param {string} name */
+const objection = (name) => (vocabulary.includes(name) ? '' : `“${quote(name)}” is no field here`)
+
+/**
+ * Reads such a text; it may be damaged, or anybody's.
+ *
+ * @param {string} text
+ * @returns {Class & {faults: string[]}}
+ */
+export function readClass(text) {
+  /** @type {Named[]} */
+  const blocks = []
+  /** @type {string[]} */
+  const faults = []
+  for (const line of text.split(/[\r\n]+/).map((one) => one.trim())) {
+    if (line[0] === '[') blocks.push({ name: line.replace(/^\[|\]$/g, '').trim(), fields: {} })
+    else if (line && line[0] !== '#' && blocks.length > 0) faults.push(...takeFields(line, objection, blocks[blocks.length - 1].fields))
+  }
+  const [beside, ...rows] = blocks
+  return { fields: beside?.fields ?? {}, rows: rows.slice(0, mostRows), faults }
+}

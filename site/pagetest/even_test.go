@@ -1,0 +1,126 @@
+package pagetest
+
+import (
+	"net/url"
+	"strconv"
+	"strings"
+	"testing"
+
+	"saltbite/build/browser"
+)
+
+func TestEvenness(t *testing.T) {
+	t.Parallel()
+	holdAll(t, []check{{"how even it will be", howEven}})
+	// It takes long, and what differs between engines is in the other.
+	hold(t, []string{browser.Chromium}, (*page).fresh, []check{{"at other distances", evenAtDistances}})
+}
+
+const evenButton = `[...document.querySelectorAll('.artwork .even button')].find((button) => button.textContent === 'How even will it be?')`
+
+// evens asks how even it will be, and waits for the map.
+func (p *page) evens() {
+	p.Helper()
+	p.ask(evenButton + `.click()`)
+	p.until(`!document.querySelector('.artwork .even figure').hidden`)
+	p.until(`!document.querySelector('.artwork .kept').hidden`)
+}
+
+// linked are the fields of the job's link.
+func (p *page) linked() url.Values {
+	p.Helper()
+	p.click("#to-share")
+	link := p.say(`return document.getElementById('share-link').value`)
+	p.ask(`document.getElementById('share-link').closest('dialog').close()`)
+	fields, err := url.ParseQuery(link[strings.Index(link, "#")+1:])
+	if err != nil {
+		p.Error(err)
+	}
+	return fields
+}
+
+// howEven: the stripes' ends and outer sides go deepest. The depth map is read under the
+// finger and by keys, fills the link, and follows the distance; with the shallowest part
+// to reach the depth the sentence says so. Cancel ends it; the picture takes with it what it
+// filled in.
+func howEven(t *testing.T, p *page) {
+	p.fill(stripedJob)
+	p.fill(map[string]string{"gap": "20", "strength": "200", "depth": "0.1"})
+	p.brings("dropped", "stripes.png", "image/png", pngOf(t, stripes()))
+	p.measures("62.5 %")
+	p.ask(evenButton + `.click()`)
+	p.until(`!document.querySelector('.artwork .even .busy').hidden || !document.querySelector('.artwork .even figure').hidden`)
+	p.ask(`document.querySelector('.artwork .even .busy button').click()`)
+	p.until(`document.querySelector('.artwork .even .busy').hidden`)
+	p.evens()
+	if said := p.say(`return document.querySelector('.artwork .even .told').textContent`); !strings.HasPrefix(said, "The shallowest part gets ") || strings.Count(said, " mm") != 2 {
+		t.Errorf("it says %q", said)
+	}
+	p.ask(`const view = document.querySelector('.artwork .even .view'), { left, top, width, height } = view.getBoundingClientRect()
+		const at = (x, y) => view.dispatchEvent(new PointerEvent('pointerdown', { clientX: left + x * width, clientY: top + y * height, bubbles: true }))
+		const here = () => document.querySelector('.artwork .even .here').textContent
+		at(0.5, 0.01)
+		window.resist = here()
+		at(20 / 800, 0.5)
+		window.metal = here()
+		view.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', bubbles: true }))
+		view.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', bubbles: true }))
+		view.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', bubbles: true }))
+		window.moved = here()`)
+	if resist, metal, moved := p.say(`return window.resist`), p.say(`return window.metal`), p.say(`return window.moved`); resist != "Resist" ||
+		!strings.HasSuffix(metal, "% of the mean") || !strings.Contains(metal, " mm, ") || metal == moved {
+		t.Errorf("under the finger it is %q and %q, two keys on %q", resist, metal, moved)
+	}
+	near := p.linked()
+	least, _ := strconv.ParseFloat(strings.TrimSuffix(near.Get("least"), " %"), 64)
+	if !(least > 10 && least < 100) || !strings.HasSuffix(near.Get("resistance"), " ohm") || len(near.Encode()) > 500 {
+		t.Errorf("the link has %v", near)
+	}
+	p.answers("on average. Its shallowest part gets")
+	p.ask(`document.querySelector('.artwork .kept [value=least]').click()`)
+	p.answers("where it is shallowest. It gets")
+	p.fill(map[string]string{"gap": "40"})
+	p.until(`!document.querySelector('.artwork .kept p').textContent.includes(arguments[0])`, near.Get("resistance"))
+	far := p.linked()
+	if near.Get("resistance") >= far.Get("resistance") || near.Get("least") <= far.Get("least") { // texts of the same length
+		t.Errorf("at 20 mm it is %s and %s, at 40 mm %s and %s", near.Get("least"), near.Get("resistance"), far.Get("least"), far.Get("resistance"))
+	}
+	small := p.say(`return [...document.querySelectorAll('.artwork button, .artwork label')].filter((b) => b.checkVisibility()).filter((b) => b.getBoundingClientRect().height < 47.5).map((b) => b.textContent).join()`)
+	if small != "" {
+		t.Errorf("too small for a gloved finger: %s", small)
+	}
+	for _, violation := range p.violations(axe(t)) {
+		t.Error(strings.TrimSpace(violation))
+	}
+	link := p.linked().Encode()
+	said := p.sentence()
+	p.click(".artwork [data-remove]")
+	p.until(`document.querySelector('.artwork .shown').hidden`)
+	if fields := p.linked(); fields.Get("least") != "" || fields.Get("resistance") != "" {
+		t.Errorf("without the picture the link has %v", fields)
+	}
+	p.fresh()
+	p.bring(link)
+	p.answers("where it is shallowest")
+	if got := p.sentence(); got != said {
+		t.Errorf("with the picture it says %q, without it %q", said, got)
+	}
+	p.until(`document.querySelector('.artwork .kept')?.hidden === false`)
+}
+
+// evenAtDistances: nearer, each part has its own column of bath.
+func evenAtDistances(t *testing.T, p *page) {
+	p.fill(stripedJob)
+	p.fill(map[string]string{"gap": "40", "strength": "200"})
+	p.brings("dropped", "stripes.png", "image/png", pngOf(t, stripes()))
+	p.measures("62.5 %")
+	p.evens()
+	p.ask(`[...document.querySelectorAll('.artwork .even button')].find((button) => button.textContent === 'Would another distance help?').click()`)
+	p.until(`!document.querySelector('.artwork .even table').hidden`)
+	if rows := p.say(`return [...document.querySelectorAll('.artwork .even tbody th')].map((cell) => cell.textContent).join()`); rows != "10.0 mm,20.0 mm,40.0 mm,60.0 mm,80.0 mm" {
+		t.Errorf("the distances are %q", rows) // 40 mm times a quarter, a half, 1, 1.5 and 2
+	}
+	if said := p.say(`return document.querySelector('.artwork .even table').previousElementSibling.textContent`); !strings.HasPrefix(said, "Of these distances 10.0 mm is the most even") {
+		t.Errorf("it says %q", said)
+	}
+}

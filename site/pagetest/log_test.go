@@ -1,0 +1,170 @@
+package pagetest
+
+import (
+	"strings"
+	"testing"
+)
+
+func TestLog(t *testing.T) {
+	t.Parallel()
+	holdAll(t, []check{
+		{"three runs and the range follows", threeRuns},
+		{"two tabs of a log", tabsLog},
+		{"a table out and in again", tableAndBack},
+		{"no room for a run", noRoomForRun},
+	})
+}
+
+// noLog starts with an empty log, of which no page knows anything.
+func (p *page) noLog(with string) {
+	p.Helper()
+	p.noJobs() // the log is in the same database
+	p.ask(`localStorage.clear(); sessionStorage.clear()`)
+	p.load("/?with=" + with)
+}
+
+// finishes puts a run into the log; the dialog stays open.
+func (p *page) finishes(after, note, said string) {
+	p.Helper()
+	p.ask(`document.querySelector('.part [data-log=finish]').click()`)
+	p.until(`document.getElementById('log')?.open`)
+	p.ask(`for (const [name, text] of Object.entries({ before: '20', after: arguments[0], resolution: '0.001', note: arguments[1] })) document.getElementById('log-' + name).value = text
+		document.querySelector('#log form button').click()`, after, note)
+	p.until(`document.querySelector('#log .said').textContent.includes(arguments[0])`, said)
+}
+
+// runs waits until so many are in the list.
+func (p *page) runs(n int) {
+	p.Helper()
+	p.until(`document.querySelectorAll('#log .stored > li').length === arguments[0]`, n)
+}
+
+func (p *page) closesLog() {
+	p.Helper()
+	p.click("#log [data-close]")
+}
+
+// inLog is what a finished run is said to be.
+const inLog = "The run is in the log."
+
+// The range of the time is common practice's, then that of this bench's runs, until
+// they are left out by a touch or an efficiency is typed.
+func threeRuns(t *testing.T, p *page) {
+	p.noLog("")
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.until(`document.getElementById('likely').textContent.includes('common practice')`)
+	p.finishes("", "", "Type the weights before and after")
+	p.finishes("19.120", "", inLog)
+	p.finishes("19.110", "", inLog)
+	p.closesLog()
+	if got := p.value("efficiency"); got != "" {
+		t.Errorf("two runs fill in an efficiency of %q", got)
+	}
+	p.finishes("19.100", "", inLog)
+	p.runs(3)
+	p.until(`document.querySelector('#log .fits').textContent.includes('by 3 runs')`)
+	p.until(`document.querySelectorAll('#log svg [data-role=reading]').length === 3`)
+	for _, violation := range p.violations(axe(t)) {
+		t.Errorf("in the log: %s", violation)
+	}
+	p.closesLog()
+	p.until(`document.getElementById('likely').textContent.includes('from 3 runs on this bench')`)
+	if fields := p.say(`return ['efficiency', 'efficiencyLow', 'efficiencyHigh'].map((name) => document.getElementById(name).value).join()`); strings.Contains(fields, ",,") || fields[0] != '9' {
+		t.Errorf("the fields hold %q", fields)
+	}
+	p.load("/") // another opening has the range at once, and the log with it
+	p.until(`document.getElementById('likely').textContent.includes('from 3 runs on this bench')`)
+	p.ask(`document.querySelector('.leave-out').click()`)
+	p.until(`document.getElementById('likely').textContent.includes('common practice')`)
+	p.ask(`document.querySelector('.leave-out').click()`)
+	p.until(`document.getElementById('likely').textContent.includes('from 3 runs on this bench')`)
+	p.fill(map[string]string{"efficiency": "80"})
+	p.until(`document.getElementById('efficiencyLow').value === '' && !document.getElementById('likely').textContent.includes('bench')`)
+	if got := p.value("efficiency"); got != "80" {
+		t.Errorf("an efficiency of 80 was typed, and is %q", got)
+	}
+	p.ask(`document.querySelector('.part [data-log=runs]').click()`)
+	p.runs(3)
+	p.ask(`document.querySelector('#log [data-act=remove]').click()`)
+	p.until(`document.querySelector('#log [data-act=undo]') && document.querySelector('#log .fits').textContent.includes('by 2 runs')`)
+	p.ask(`document.querySelector('#log [data-act=undo]').click()`)
+	p.until(`document.querySelector('#log .fits').textContent.includes('by 3 runs')`)
+	p.closesLog()
+}
+
+// Both tabs' runs stay, and each sees the other's.
+func tabsLog(t *testing.T, p *page) {
+	p.noLog("")
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.finishes("19.120", "", inLog)
+	first, second, to := twoTabs(t, p.Session)
+	defer func() {
+		to(second)
+		p.CloseTab()
+		to(first)
+	}()
+	to(second)
+	p.load("/")
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.finishes("19.110", "", inLog)
+	p.runs(2)
+	to(first)
+	p.runs(2)
+	p.closesLog()
+	p.finishes("19.100", "", inLog)
+	p.runs(3)
+	to(second)
+	p.runs(3)
+	p.closesLog()
+	p.until(`document.getElementById('likely').textContent.includes('from 3 runs on this bench')`)
+}
+
+// A table that is read again adds nothing; a run that was removed comes back from it,
+// and a damaged line is named.
+func tableAndBack(t *testing.T, p *page) {
+	p.noLog("filing")
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.finishes("19.120", "=1+1", inLog)
+	p.finishes("19.110", "", inLog)
+	p.runs(2)
+	p.ask(`document.querySelector('#log .carry').open = true; document.querySelector('#log .carry .acts button').click()`)
+	p.until(`document.documentElement.dataset.filed === 'saltbite-runs.csv' && document.documentElement.dataset.file`)
+	table := p.say(`return document.documentElement.dataset.file`)
+	if !strings.HasPrefix(table, "run,ended,note,metal,") || !strings.Contains(table, ",'=1+1,copper,") {
+		t.Errorf("the table is %q", table)
+	}
+	takes := func(text, said string) {
+		t.Helper()
+		p.ask(`const file = document.getElementById('log-file'), chosen = new DataTransfer()
+			chosen.items.add(new File([arguments[0]], 'runs.csv', { type: 'text/csv' }))
+			file.files = chosen.files
+			file.dispatchEvent(new Event('change', { bubbles: true }))`, text)
+		p.until(`document.querySelector('#log .carry .said').textContent.includes(arguments[0])`, said)
+	}
+	takes(table, "0 runs were added.")
+	p.runs(2)
+	p.ask(`document.querySelector('#log [data-act=remove]').click()`)
+	p.until(`document.querySelector('#log .fits').textContent.includes('by 1 run;')`)
+	takes(table+"half,a,line\r\n", "1 run was added. What could not be read:")
+	p.until(`document.querySelector('#log .faults').textContent.startsWith('Line 4, “half,a,line”')`)
+	p.until(`document.querySelector('#log .fits').textContent.includes('by 2 runs;')`)
+	p.closesLog()
+}
+
+// A run that can't be stored stays in its form.
+func noRoomForRun(t *testing.T, p *page) {
+	p.noLog("noroom")
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.finishes("19.120", "a note", "has no room for another run")
+	p.runs(0)
+	if got := p.value("log-after") + " " + p.value("log-note"); got != "19.120 a note" {
+		t.Errorf("what was typed is %q", got)
+	}
+	p.closesLog()
+	p.answers(copperTime)
+}

@@ -1,0 +1,115 @@
+//go:build long || !js
+
+package main
+
+import (
+	"encoding/binary"
+	"math"
+
+	"saltbite/calc/evenness"
+	"saltbite/calc/picture"
+)
+
+// evened works out how evenly a picture is etched. The bytes are the map: the local
+// depths over the mean, four bytes each with the lowest first, and after them the same
+// in whole per cent, a byte each.
+func evened(args string, data []byte, progress func(share float64)) (string, []byte) {
+	p, fields, err := pictureOf(args, data)
+	if err != nil {
+		return evenJSON(picture.EvenSaid(picture.Evened{Pictured: picture.Refused(fields, err)})), nil
+	}
+	reply := picture.EvenSaid(picture.Even(p, fields, progress))
+	return evenJSON(reply), append(floats(reply.Map), reply.Levels...)
+}
+
+// distances works out how even the etch would be at other distances to the cathode.
+func distances(args string, data []byte, progress func(share float64)) (string, []byte) {
+	p, fields, err := pictureOf(args, data)
+	if err != nil {
+		return distancesJSON(picture.DistanceReply{Errors: picture.Refused(fields, err).Errors}), nil
+	}
+	return distancesJSON(picture.DistancesSaid(picture.Distances(p, fields, progress))), nil
+}
+
+func distancesJSON(r picture.DistanceReply) string {
+	w := writer{}
+	w.open('{')
+	w.string("sentence", r.Sentence)
+	w.key("rows")
+	w.open('{')
+	w.array("distances")
+	for _, d := range r.Rows {
+		w.open('{')
+		w.cell("distance", d.Distance)
+		w.cell("least", d.Least)
+		w.cell("most", d.Most)
+		w.cell("spread", d.Spread)
+		w.cell("volts", d.Volts)
+		w.close('}')
+	}
+	w.close(']')
+	w.close('}')
+	w.errors(r.Errors)
+	w.close('}')
+	return string(w.out)
+}
+
+func floats(m evenness.Map) []byte {
+	out := make([]byte, 0, 5*len(m.Values)) // with room for the levels
+	for _, v := range m.Values {
+		out = binary.LittleEndian.AppendUint32(out, math.Float32bits(v))
+	}
+	return out
+}
+
+func evenJSON(r picture.EvenReply) string {
+	w := writer{}
+	w.open('{')
+	w.string("sentence", r.Sentence)
+	w.answers(r.Answers)
+	w.key("rows")
+	w.open('{')
+	w.array("spots")
+	for _, s := range r.Spots {
+		w.open('{')
+		w.cell("x", s.X)
+		w.cell("y", s.Y)
+		w.cell("depth", s.Depth)
+		w.number("across", s.Across)
+		w.number("down", s.Down)
+		w.close('}')
+	}
+	w.close(']')
+	w.close('}')
+	w.filled(r.Fields)
+	if r.Levels != nil {
+		w.key("map")
+		w.open('{')
+		w.number("width", float64(r.Map.Columns))
+		w.number("height", float64(r.Map.Rows))
+		w.number("first", float64(r.First))
+		w.shades("shades", r.Shades)
+		w.shades("scale", r.Scale)
+		w.close('}')
+	}
+	w.array("assumed")
+	for _, name := range r.Assumed {
+		w.text(name.String())
+	}
+	w.close(']')
+	w.cautions(r.Cautions)
+	w.errors(r.Errors)
+	w.close('}')
+	return string(w.out)
+}
+
+func (w *writer) shades(key string, list []picture.Shade) {
+	w.array(key)
+	for _, s := range list {
+		w.open('{')
+		w.string("text", s.Text)
+		w.string("colour", s.Colour)
+		w.close('}')
+	}
+	w.close(']')
+}

@@ -1,0 +1,117 @@
+//go:build long || !js
+
+package main
+
+import (
+	"strings"
+
+	"saltbite/calc/advice"
+	"saltbite/calc/field"
+	"saltbite/calc/job"
+)
+
+// logOf works on a log of finished runs. The first line of the text says what to
+// do, in the form of fields, and each other line is a run (job.ReadLogRun):
+//
+//	do=fit    what the runs tell
+//	do=csv    the log as a spreadsheet reads it
+//	do=merge  the log with a table in it, which stands beside as csv
+func logOf(text string) string {
+	first, rest, _ := strings.Cut(text, "\n")
+	asked := map[string]string{}
+	for key, text := range field.Pairs(first) {
+		asked[key] = text
+	}
+	var runs []job.LogRun
+	for line := range strings.SplitSeq(rest, "\n") {
+		if line != "" {
+			runs = append(runs, job.ReadLogRun(line))
+		}
+	}
+	switch asked["do"] {
+	case "csv":
+		return csvJSON(job.LogTable(runs).CSV())
+	case "merge":
+		return mergedJSON(job.MergeLog(runs, asked["csv"]))
+	}
+	return logJSON(advice.Log(job.Log(runs)))
+}
+
+func csvJSON(csv string) string {
+	w := writer{}
+	w.open('{')
+	w.string("csv", csv)
+	w.close('}')
+	return string(w.out)
+}
+
+func mergedJSON(m job.MergedLog) string {
+	w := writer{}
+	w.open('{')
+	w.number("added", float64(m.Added))
+	w.number("changed", float64(m.Changed))
+	w.array("runs")
+	for _, run := range m.Runs {
+		w.open('{')
+		w.string("run", run.ID)
+		w.string("ended", run.Ended)
+		w.string("note", run.Note)
+		w.key("fields")
+		w.open('{')
+		for i := range field.Fields {
+			w.unlessBlank(field.Fields[i].Name, run.Text(field.Name(i)))
+		}
+		w.close('}')
+		w.close('}')
+	}
+	w.close(']')
+	w.array("faults")
+	for _, fault := range advice.Faults(m) {
+		w.text(fault)
+	}
+	w.close(']')
+	w.close('}')
+	return string(w.out)
+}
+
+func logJSON(r advice.LogReply) string {
+	w := writer{}
+	w.open('{')
+	w.array("runs")
+	for _, run := range r.Runs {
+		w.open('{')
+		w.string("metal", run.Metal)
+		w.string("salt", run.Salt)
+		w.string("found", run.Found)
+		w.string("wanted", run.Wanted)
+		w.string("efficiency", run.Efficiency)
+		w.string("range", run.Range)
+		w.string("odd", run.Odd)
+		w.string("wrong", run.Wrong)
+		w.close('}')
+	}
+	w.close(']')
+	w.array("fits")
+	for _, fit := range r.Fits {
+		w.open('{')
+		w.string("id", fit.ID)
+		w.string("metal", fit.Metal)
+		w.string("salt", fit.Salt)
+		w.number("runs", float64(fit.Runs))
+		w.string("text", fit.Text)
+		w.key("fields")
+		w.open('{')
+		for _, f := range fit.Fields {
+			w.string(f.Name, f.Text)
+		}
+		w.close('}')
+		w.close('}')
+	}
+	w.close(']')
+	if r.Found != nil {
+		w.key("found")
+		w.drawing(r.Found)
+	}
+	w.close('}')
+	return string(w.out)
+}
