@@ -53,7 +53,8 @@ func TestLater(t *testing.T) {
 		p := &page{t, session, serve(t)}
 		open := func(host string) {
 			t.Helper()
-			p.load("/host/" + host + "/")
+			p.loadOnly("/host/" + host + "/")
+			p.until(answering)
 			p.ask(`localStorage.clear(); sessionStorage.clear()`)
 		}
 

@@ -96,15 +96,19 @@ func (p *page) freshAt(path string) {
 	p.load(path)
 }
 
-// load loads the page and waits until the program answers.
+// load loads the page and waits until all of it is there.
 func (p *page) load(path string) {
 	p.Helper()
 	p.loadOnly(path)
 	p.until(loaded)
 }
 
-// loaded is true once the program has answered and all rows are laid out.
-const loaded = `!document.querySelector('.waiting') && document.getElementById('sentence').textContent !== '' && ![...document.querySelectorAll('.form template')].some((t) => t.content.querySelector('.row'))`
+// answering is true once the program has answered and all rows are laid out; loaded,
+// once the second script has set up what the page begins without as well.
+const (
+	answering = `!document.querySelector('.waiting') && document.getElementById('sentence').textContent !== '' && ![...document.querySelectorAll('.form template')].some((t) => t.content.querySelector('.row'))`
+	loaded    = answering + ` && (!document.querySelector('.artwork') || document.querySelector('.artwork .asks') !== null)`
+)
 
 func (p *page) loadOnly(path string) {
 	p.Helper()
