@@ -156,7 +156,7 @@ func oneWordingOfARange(t *testing.T, p *page) {
 	p.fill(map[string]string{"metal": "copper", "area": "10", "depth": "0.1", "density": "30"})
 	for salt, basis := range map[string]string{"common salt": "one charge or two", "copper sulfate": "common practice"} {
 		p.fill(map[string]string{"salt": salt})
-		p.until(`document.getElementById('likely').textContent.includes(arguments[0]) && document.querySelector('#figures [data-answer=time] .range')`, basis)
+		p.until(`document.getElementById('likely').textContent.includes(arguments[0]) && document.getElementById('answer').getAttribute('aria-busy') !== 'true'`, basis)
 		said := p.say(`return document.getElementById('likely').textContent`)
 		if range_ := p.say(`return document.querySelector('#figures [data-answer=time] .range').textContent`); said != "Likely "+range_+"." {
 			t.Errorf("in %s the headline says %q and the figure %q", salt, said, range_)

@@ -94,7 +94,7 @@ func (v *visit) untilTrue(promise string) {
 	v.Helper()
 	for deadline := time.Now().Add(patience); v.ask("return "+promise) != true; time.Sleep(20 * time.Millisecond) {
 		if time.Now().After(deadline) {
-			v.Fatalf("not in %v: %s", patience, promise)
+			v.Fatalf("not in %v: %s; the caches are %v", patience, promise, v.ask(`return caches.keys().then((names) => names.join(', '))`))
 		}
 	}
 }
