@@ -8,12 +8,9 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
-	"runtime"
-	"strconv"
 	"strings"
 	"sync"
 
-	"saltbite/build/browser"
 	"saltbite/build/measure"
 	"saltbite/build/site"
 	"saltbite/build/tool"
@@ -82,8 +79,9 @@ func (s *suite) all() {
 // that it takes only what they leave.
 func (s *suite) longest() {
 	var work sync.WaitGroup
+	var failed crowded
 	if s.made != nil {
-		work.Go(s.page)
+		work.Go(func() { failed = s.page() })
 	}
 	work.Go(func() {
 		s.native()
@@ -91,6 +89,7 @@ func (s *suite) longest() {
 		s.fuzz()
 	})
 	work.Wait()
+	s.alone(failed)
 }
 
 // check runs a check that is not a Go test, if it is asked for.
@@ -139,8 +138,9 @@ type goTests struct {
 	packages []string
 	flags    []string
 	env      []string
-	mustRun  bool // a test that skips itself counts as one that could not run
-	gently   bool // beside other tests, which go first
+	mustRun  bool  // a test that skips itself counts as one that could not run
+	gently   bool  // beside other tests, which go first
+	do       ended // in the place of counting each test
 }
 
 func (s *suite) goTests(g goTests) {
@@ -158,7 +158,10 @@ func (s *suite) goTests(g goTests) {
 	if s.tally.strict {
 		cmd.Env = append(cmd.Env, "SALTBITE_SETUP=1")
 	}
-	s.tally.goTest(g.title, cmd, g.mustRun)
+	if g.do == nil {
+		g.do = s.tally.count(g.title, g.mustRun)
+	}
+	s.tally.goTest(g.title, cmd, g.do)
 }
 
 func containsRun(flags []string) bool {
@@ -273,28 +276,6 @@ func (s *suite) sizes() {
 	s.check("size of the program and of all that the page loads", func() error { return measure.CheckProgram(s.root, s.made) })
 	s.check("size of the page's script", func() error { return measure.CheckScript(s.root) })
 	s.check("size of the element's script", func() error { return measure.CheckElement(s.made["embed.js"]) })
-}
-
-// page runs the page's tests in the three browser engines.
-func (s *suite) page() {
-	packages, err := s.packages(inBrowsers)
-	if err == nil && len(packages) < 2 {
-		err = errors.New("a package whose tests start browsers is gone")
-	}
-	if err != nil {
-		s.tally.check("the page in browsers", func() error { return err })
-		return
-	}
-	env := []string{"SALTBITE_DIST=" + s.dist()}
-	switch used, remove, err := browser.UseProfile(); {
-	case err == nil:
-		defer remove()
-		env = append(env, browser.UsedProfile+"="+used)
-	case !errors.Is(err, browser.ErrMissing):
-		s.tally.check("a used profile of Firefox", func() error { return err })
-	}
-	s.goTests(goTests{title: "browsers", packages: packages, flags: []string{"-count=1", "-parallel", strconv.Itoa(browsersPerCore * runtime.NumCPU())},
-		env: env, mustRun: true})
 }
 
 // fuzz runs each fuzz target for a while.

@@ -82,9 +82,11 @@ type event struct {
 	Elapsed                                   float64
 }
 
-// goTest runs `go test -json` and counts its tests. mustRun says whether a test
-// that skips itself is one that should have run.
-func (t *tally) goTest(title string, cmd *exec.Cmd, mustRun bool) {
+// ended is what is done with a Go test that has ended, and with what it printed.
+type ended func(e event, output string)
+
+// goTest runs `go test -json` and hands on its tests.
+func (t *tally) goTest(title string, cmd *exec.Cmd, do ended) {
 	pipe, err := cmd.StdoutPipe()
 	if err != nil {
 		t.check(title, func() error { return err })
@@ -96,15 +98,15 @@ func (t *tally) goTest(title string, cmd *exec.Cmd, mustRun bool) {
 		t.check(title, func() error { return err })
 		return
 	}
-	allPassed := t.read(title, pipe, mustRun)
+	allPassed := t.read(title, pipe, do)
 	if err := cmd.Wait(); err != nil && allPassed {
 		t.check(title, func() error { return fmt.Errorf("%w\n%s", err, complaints.String()) })
 	}
 }
 
-// read counts the events of one run. What a test printed is kept until it ends
-// and shown only if it failed. It tells whether all passed.
-func (t *tally) read(title string, events io.Reader, mustRun bool) (allPassed bool) {
+// read reads the events of one run. What a test printed is kept until it ends. It
+// tells whether all passed.
+func (t *tally) read(title string, events io.Reader, do ended) (allPassed bool) {
 	allPassed = true
 	said := map[string]*strings.Builder{}
 	tested, broken := map[string]int{}, map[string]bool{}
@@ -132,7 +134,7 @@ func (t *tally) read(title string, events io.Reader, mustRun bool) (allPassed bo
 		delete(said, key)
 		allPassed = allPassed && e.Action != "fail"
 		if e.Test != "" {
-			t.count(title, e, output, mustRun)
+			do(e, output)
 			tested[e.Package]++
 			broken[e.Package] = broken[e.Package] || e.Action == "fail"
 			continue
@@ -154,15 +156,18 @@ func (t *tally) print(format string, args ...any) {
 	fmt.Fprintf(t.out, format, args...)
 }
 
-// count counts one test.
-func (t *tally) count(title string, e event, output string, mustRun bool) {
-	switch {
-	case e.Action == "pass":
-		t.pass()
-	case e.Action == "fail":
-		t.fail("%s %s %s\n%s", title, e.Package, e.Test, indent(output))
-	case mustRun:
-		t.lack(e.Package+" "+e.Test, reason(output))
+// count counts each test that has ended, and prints those that failed. mustRun says
+// whether a test that skips itself is one that should have run.
+func (t *tally) count(title string, mustRun bool) ended {
+	return func(e event, output string) {
+		switch {
+		case e.Action == "pass":
+			t.pass()
+		case e.Action == "fail":
+			t.fail("%s %s %s\n%s", title, e.Package, e.Test, indent(output))
+		case mustRun:
+			t.lack(e.Package+" "+e.Test, reason(output))
+		}
 	}
 }
 
