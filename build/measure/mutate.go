@@ -21,13 +21,13 @@ import (
 )
 
 // mutantTime ends the tests of a mutant that doesn't end by itself. That one is
-// caught.
+// caught, and counted apart: on a busy machine it may only have been slow.
 const mutantTime = 2 * time.Minute
 
 // Mutate changes a package's sources in one place at a time, runs the package's
 // tests on each changed copy, and prints the changes that no test noticed. It
 // takes n places by chance, the same for the same seed, or all of them if n is 0.
-// The sources on the disk stay as they are.
+// What does not compile is not counted. The sources on the disk stay as they are.
 func Mutate(root, pkg string, n int, seed uint64) error {
 	if err := tool.Run(root, nil, "go", "test", "./"+pkg); err != nil {
 		return fmt.Errorf("the tests fail before anything is changed: %w", err)
@@ -37,10 +37,10 @@ func Mutate(root, pkg string, n int, seed uint64) error {
 		return err
 	}
 	rand.New(rand.NewPCG(seed, 0)).Shuffle(len(all), func(i, j int) { all[i], all[j] = all[j], all[i] })
-	tested, alive := 0, 0
+	tested, alive, slow := 0, 0, 0
 	for i := 0; i < len(all) && (n == 0 || tested < n); i++ {
 		m := all[i]
-		outcome, err := m.test(root, pkg)
+		outcome, err := m.test(root, pkg, mutantTime)
 		if err != nil {
 			return err
 		}
@@ -48,12 +48,17 @@ func Mutate(root, pkg string, n int, seed uint64) error {
 			continue
 		}
 		tested++
-		if outcome == survived {
+		switch outcome {
+		case survived:
 			alive++
-			fmt.Printf("alive  %s:%d  %s\n", filepath.Join(pkg, filepath.Base(m.file)), m.line, m.change)
+		case endless:
+			slow++
+		default:
+			continue
 		}
+		fmt.Printf("%s  %s:%d  %s\n", outcome, filepath.Join(pkg, filepath.Base(m.file)), m.line, m.change)
 	}
-	fmt.Printf("%d of %d mutants of %s are alive\n", alive, tested, pkg)
+	fmt.Printf("%d of %d mutants of %s are alive; %d of the others ended by the time limit\n", alive, tested, pkg, slow)
 	return nil
 }
 
@@ -168,11 +173,13 @@ type outcome string
 const (
 	caught   outcome = "caught"
 	survived outcome = "alive"
+	endless  outcome = "ended by the time limit"
 	invalid  outcome = "does not compile"
 )
 
-// test runs the package's tests with the mutant instead of its file.
-func (m mutant) test(root, pkg string) (outcome, error) {
+// test runs the package's tests with the mutant instead of its file, for half the
+// limit, and ends what goes on beyond it.
+func (m mutant) test(root, pkg string, limit time.Duration) (outcome, error) {
 	dir, err := os.MkdirTemp("", "saltbite-mutant-")
 	if err != nil {
 		return "", err
@@ -183,9 +190,9 @@ func (m mutant) test(root, pkg string) (outcome, error) {
 	if err := errors.Join(os.WriteFile(body, m.body, 0o644), os.WriteFile(overlay, list, 0o644)); err != nil {
 		return "", err
 	}
-	ctx, cancel := context.WithTimeout(context.Background(), mutantTime)
+	ctx, cancel := context.WithTimeout(context.Background(), limit)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, "go", "test", "-vet=off", "-failfast", "-timeout", (mutantTime / 2).String(), "-overlay", overlay, "./"+pkg)
+	cmd := exec.CommandContext(ctx, "go", "test", "-vet=off", "-failfast", "-timeout", (limit / 2).String(), "-overlay", overlay, "./"+pkg)
 	cmd.Dir = root
 	cmd.WaitDelay = time.Second // the test itself ends by its own time limit
 	said, err := cmd.CombinedOutput()
@@ -194,6 +201,8 @@ func (m mutant) test(root, pkg string) (outcome, error) {
 		return survived, nil
 	case bytes.Contains(said, []byte("[build failed]")):
 		return invalid, nil
+	case ctx.Err() != nil, bytes.Contains(said, []byte("panic: test timed out")):
+		return endless, nil
 	}
 	return caught, nil
 }

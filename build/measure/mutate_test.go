@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 	"slices"
 	"testing"
+	"time"
 )
 
 const sum = `package sum
@@ -63,9 +64,13 @@ func TestMutantsAreCaughtByTheTestsThatThereAre(t *testing.T) {
 		t.Fatal(err)
 	}
 	all = append(all, mutant{file: all[0].file, body: []byte("package sum\n")})
+	forever := mutant{file: all[0].file, body: []byte("package sum\n\nfunc Sum([]int) int {\n\tfor {\n\t}\n}\n")}
+	if end, err := forever.test(root, "sum", 4*time.Second); end != endless || err != nil {
+		t.Errorf("a mutant without an end is %s, %v", end, err)
+	}
 	got := map[outcome]int{}
 	for _, m := range all {
-		end, err := m.test(root, "sum")
+		end, err := m.test(root, "sum", mutantTime)
 		if err != nil {
 			t.Fatal(err)
 		}
