@@ -1,4 +1,7 @@
 package drawing
 
-// WidthOf lends the table of widths to the tests that measure boxes.
-var WidthOf = widthOf
+// WidthOf and Wrap lend the measuring of texts to the tests.
+var (
+	WidthOf = widthOf
+	Wrap    = wrap
+)
