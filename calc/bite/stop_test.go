@@ -28,6 +28,7 @@ func TestBites(t *testing.T) {
 		{"removed in all", all.Removed.SI, 2.9568 * gram},             // the two above
 		{"deepest", all.Depth, 0.15 * mm},                             // by hand: what is never stopped out
 		{"largest current", all.Current.SI, 0.78},                     // the first bite's
+		{"area", all.Area, 12 * cm2},                                  // the first bite's, before anything is stopped out
 	} {
 		if !near(x.got, x.want, 2e-5) {
 			t.Errorf("%s: %.7g, want %.7g", x.name, x.got, x.want)
