@@ -29,7 +29,8 @@ const mostSets = 10_000
 func ReadMany(text string) (sets []Named) {
 	var name string
 	var lines []string
-	begun, heading := 1, false
+	var begun int
+	var heading bool
 	flush := func() {
 		if heading || len(lines) > 0 {
 			sets = append(sets, Named{name, begun, Read(strings.Join(lines, "&"))})
