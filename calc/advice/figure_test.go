@@ -1,0 +1,136 @@
+package advice
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+
+	"saltbite/calc/drawing"
+	"saltbite/calc/field"
+	"saltbite/calc/job"
+	"saltbite/testdata"
+)
+
+// Every answer is one of the table's, each once and in its order, with its unit and a
+// text; a range holds its value.
+func TestAnswersFollowTheirTable(t *testing.T) {
+	for _, text := range testdata.Everything {
+		at := -1
+		for _, a := range askText(text).Answers {
+			place := -1
+			for i, row := range field.Answers {
+				if row.Name == a.Name {
+					place = i
+				}
+			}
+			if place <= at {
+				t.Errorf("%q stands after %q", a.Name, field.Answers[max(at, 0)].Name)
+				continue
+			}
+			at = place
+			if a.Unit != field.Answers[at].Unit || a.Text == "" {
+				t.Errorf("%+v", a)
+			}
+			if low, high := a.Low, a.High; low != nil && *low > a.Value*(1+1e-9) || high != nil && *high < a.Value*(1-1e-9) || (low != nil || high != nil) != (a.Range != "") {
+				t.Errorf("%s is %v, from %v to %v, %q", a.Name, a.Value, low, high, a.Range)
+			}
+		}
+	}
+}
+
+// The curve has a band where the efficiency is common practice, and none where the
+// weighing found it or nothing else is likely.
+func TestBandOfTheCurve(t *testing.T) {
+	for text, want := range map[string]bool{
+		oneCopper + "depth=0.2&current=0.3":                                                     true,
+		"metal=copper&salt=common+salt&depth=0.1&area=10&density=20":                            true,
+		oneCopper + "depth=0.2&current=0.4&time=60&before=24.6+g&after=24.15+g":                 false,
+		oneCopper + "depth=0.2&current=0.3&efficiencyLow=100&efficiencyHigh=100&efficiency=100": false,
+	} {
+		band := false
+		for _, s := range Draw(job.Work(field.Read(text))).Curve.Shapes {
+			band = band || s.Role == drawing.Band
+		}
+		if band != want {
+			t.Errorf("%s: a band is drawn: %v", text, band)
+		}
+	}
+}
+
+// The card tells depth and time in its rows only where no sentence of it does.
+func TestCardTellsADepthOnce(t *testing.T) {
+	for text, want := range map[string]bool{
+		oneCopper + "depth=0.2&current=0.3": false,
+		oneCopper + "time=60&current=0.3":   false,
+		oneCopper + "depth=0.2":             true,
+	} {
+		words := Draw(job.Work(field.Read(text))).Card.Words
+		if strings.Contains(words, " depth: ") != want || strings.Contains(words, " time: ") {
+			t.Errorf("%s: %s", text, words)
+		}
+	}
+}
+
+// What is said of volts that lack counts the cable's own: 20 A over 2 x 2 m of 1 mm2 of
+// copper (1/58 ohm mm2/m, IACS) lose 1.38 V on it.
+func TestLackingVoltsCountTheCable(t *testing.T) {
+	const job = "metal=copper&area=666.7&depth=0.1&density=30&strength=150&gap=75&cathode=700&wire=1.128379&volts=1&"
+	needs := func(r Reply) (volts string) {
+		for _, c := range r.Cautions {
+			if c.Code == "supply-volts" {
+				_, after, _ := strings.Cut(c.Text, "may need ")
+				volts, _, _ = strings.Cut(after, ",")
+			}
+		}
+		return volts
+	}
+	bare, wired := askText(job), askText(job+"wireLength=2")
+	drop, cell := wired.value("wireDrop"), wired.value("cellVolts")
+	if drop < 0.5 {
+		t.Fatalf("the cable takes %v V", drop)
+	}
+	for _, x := range []struct {
+		said string
+		want float64
+	}{{needs(bare), cell}, {needs(wired), cell + drop}} {
+		said, _, _ := strings.Cut(x.said, " ")
+		if got := parsed(t, said); got < x.want*0.99 || got > x.want*1.01 {
+			t.Errorf("it is said to need %s, not %v V", x.said, x.want)
+		}
+	}
+}
+
+// What a log says of its efficiency is per cent in figures and in text, and in inches
+// for those who etch in inches.
+func TestTrialInPerCent(t *testing.T) {
+	r := Trial(job.Try([]*field.Set{field.Read(oneCopper + "current=0.5&time=60&before=24.6+g&after=24.04+g")}, field.Read("")))
+	for _, a := range r.Answers {
+		if a.Unit != "%" {
+			continue
+		}
+		said, unit, _ := strings.Cut(a.Text, " ")
+		if got := parsed(t, said); unit != "%" || got < a.Value*0.99 || got > a.Value*1.01 {
+			t.Errorf("%s is %v, and is printed as %q", a.Name, a.Value, a.Text)
+		}
+	}
+	us := Log(job.Log([]job.LogRun{job.ReadLogRun(oneCopper + "units=us&depth=0.002+in&current=0.5&time=60&before=24.6+g&after=24.04+g")}))
+	if row := us.Runs[0]; row.Found != "0.00245 in" || row.Wanted != "0.00200 in" { // 0.0622 mm
+		t.Errorf("%+v", row)
+	}
+	inches := false
+	for _, s := range us.Found.Shapes {
+		inches = inches || s.Text == "found, in"
+	}
+	if !inches {
+		t.Error("the runs are not drawn in inches")
+	}
+}
+
+func parsed(t *testing.T, figure string) float64 {
+	t.Helper()
+	x, err := strconv.ParseFloat(figure, 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x
+}
