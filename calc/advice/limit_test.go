@@ -11,6 +11,7 @@ import (
 // The limits are common practice, no source, but where one is named.
 func TestCautionsBeginAtTheirLimits(t *testing.T) {
 	const copper, brass = "metal=copper&", "metal=Cu+70+Zn+30&"
+	const solved = copper + "salt=copper+sulfate&area=40&current=1&depth=0.1&resistance=2&" // ohm, by the solution for a picture
 	for _, x := range []struct {
 		code           string
 		silent, raised string
@@ -49,6 +50,9 @@ func TestCautionsBeginAtTheirLimits(t *testing.T) {
 		{"cathode-metal", copper, copper + "cathode=50", Note},
 		{"gas", copper + "salt=copper+sulfate", copper + "salt=common+salt", Note},
 		{"line-lost", "line=0.4&depth=0.19&undercut=1", "line=0.4&depth=0.2&undercut=1", Warn}, // 0.2 mm from each side
+		{"supply-strong", solved + "volts=2.79", solved + "volts=2.8", Note},                   // 2.6 V over 2 ohm: 1.3 times 1 A
+		{"supply-strong", solved + "volts=6.19", solved + "volts=6.2", Warn},                   // 6 V: three times
+		{"supply-volts", solved + "volts=2.3", solved + "volts=2.19", Warn},                    // 2 V and 0.2 V for the reactions
 		{"line-at-risk", "line=0.4&depth=0.19", "line=0.4&depth=0.2", Note},
 	} {
 		if r := askText(x.silent); raises(r, x.code) && levelOf(r, x.code) == x.level {
