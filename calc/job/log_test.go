@@ -95,3 +95,18 @@ func TestInstead(t *testing.T) {
 		}
 	}
 }
+
+// What is wrong with what stands for all rows is told of none of them: its row is -1.
+func TestMistakesOfNoRow(t *testing.T) {
+	for _, fields := range []string{"metal=unobtainium", "metal=copper&salt=lemonade", "resolution=some", "colour=red"} {
+		tried := Try(nil, field.Read(fields))
+		if len(tried.Errors) == 0 {
+			t.Errorf("%s is taken without a word", fields)
+		}
+		for _, e := range tried.Errors {
+			if e.Row != -1 {
+				t.Errorf("%s: row %d, %v", fields, e.Row, e)
+			}
+		}
+	}
+}
