@@ -45,24 +45,16 @@ func Run(root string, o Options) error {
 		return fmt.Errorf("-run: %w", err)
 	}
 	s := &suite{root: root, pattern: o.Pattern, tally: tally{out: os.Stdout, strict: o.Setup}}
-	if o.Setup {
-		s.tally.check("what is missing is installed", func() error { return tool.Install(tool.Lacking()) })
-	}
-	for _, t := range tool.Lacking() {
-		fmt.Printf("missing: %s, for %s\n", t.Package, t.Use)
-	}
 	s.all()
 	return s.tally.end()
 }
 
 // all is every check, in the order in which a mistake is cheapest to find.
 func (s *suite) all() {
-	s.check("gofmt", s.formatted)
-	s.check("go vet", func() error { return s.runs(nil, "go", "vet", "./...", "./testdata") })
-	s.check("go vet of what is only WebAssembly", func() error {
-		return errors.Join(s.runs(tool.ForWasm, "go", "vet", "./wasm", "./build/bare"), s.runs(tool.ForWasm, "go", "vet", "-tags=long", "./wasm"))
-	})
-	s.tally.check("the site builds", s.build) // the checks after it need the site
+	var setup sync.WaitGroup
+	setup.Go(s.install) // which waits for a server and for one core
+	s.source()
+	setup.Wait()
 	s.types()
 	if s.made != nil {
 		s.sizes()
@@ -72,6 +64,26 @@ func (s *suite) all() {
 	if s.made != nil {
 		s.judged()
 	}
+}
+
+// install installs what is missing, if it is asked for, and names what is missing then.
+func (s *suite) install() {
+	if s.tally.strict {
+		s.tally.check("what is missing is installed", func() error { return tool.Install(tool.Lacking()) })
+	}
+	for _, t := range tool.Lacking() {
+		s.tally.print("missing: %s, for %s\n", t.Package, t.Use)
+	}
+}
+
+// source is what needs the Go toolchain alone.
+func (s *suite) source() {
+	s.check("gofmt", s.formatted)
+	s.check("go vet", func() error { return s.runs(nil, "go", "vet", "./...", "./testdata") })
+	s.check("go vet of what is only WebAssembly", func() error {
+		return errors.Join(s.runs(tool.ForWasm, "go", "vet", "./wasm", "./build/bare"), s.runs(tool.ForWasm, "go", "vet", "-tags=long", "./wasm"))
+	})
+	s.tally.check("the site builds", s.build) // the checks after it need the site
 }
 
 // longest runs what takes most of the time. The page's tests wait for frames and
