@@ -92,10 +92,15 @@ func (f Found) words(drawn int) string {
 		}
 	}
 	said := "Each circle is a run: to the right the depth that all of its current would etch, upwards the depth that was found. On the line they are alike."
+	return said + remarks(odd, drawn, len(f.Runs))
+}
+
+// remarks say how many of the drawn runs stand out, and whether earlier ones are left out.
+func remarks(odd, drawn, all int) (said string) {
 	if odd > 0 {
 		said += " Diamonds stand out: " + strconv.Itoa(odd) + " of " + strconv.Itoa(drawn) + "."
 	}
-	if drawn < len(f.Runs) {
+	if drawn < all {
 		said += " The last " + strconv.Itoa(drawn) + " runs are drawn."
 	}
 	return said
