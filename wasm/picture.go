@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"saltbite/calc/advice"
 	"saltbite/calc/artwork"
 	"saltbite/calc/field"
 	"saltbite/calc/picture"
@@ -95,8 +96,8 @@ func pictureJSON(r picture.Reply) string {
 	return string(w.out)
 }
 
-// filled writes the fields that a picture fills, with their texts.
-func (w *writer) filled(fields []picture.Filled) {
+// filled writes fields that are to be filled in, with their texts.
+func (w *writer) filled(fields []advice.Filled) {
 	w.key("fields")
 	w.open('{')
 	for _, f := range fields {

@@ -4,13 +4,14 @@ import (
 	"math"
 	"strconv"
 
+	"saltbite/calc/advice"
 	"saltbite/calc/field"
 	"saltbite/calc/quantity"
 )
 
 // Filled is a field that was blank, with what the picture gives for it. The same
 // job with these fields is answered alike without the picture.
-type Filled struct{ Name, Text string }
+type Filled = advice.Filled
 
 // filled are the fields that the picture fills, of one piece, both its sides where
 // two are etched. What is typed stays: with an area typed no share is filled in, and
@@ -20,7 +21,7 @@ func (s Pictured) filled(us bool) (list []Filled) {
 	sides := fields.Amount(field.Sides).SI
 	fill := func(name field.Name, si float64) {
 		if fields.Blank(name) && si > 0 {
-			list = append(list, Filled{name.String(), exactly(name, si, us)})
+			list = append(list, Filled{Name: name.String(), Text: exactly(name, si, us)})
 		}
 	}
 	round := !fields.Blank(field.Diameter)

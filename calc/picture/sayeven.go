@@ -173,7 +173,7 @@ func (e *Evened) filled(us bool) (list []Filled) {
 		si   float64
 	}{{field.Least, math.Min(e.Result.Least, 1)}, {field.Resistance, e.Result.Resistance / faces}} {
 		if e.Fields.Blank(row.name) && faces > 0 {
-			list = append(list, Filled{row.name.String(), exactly(row.name, row.si, us)})
+			list = append(list, Filled{Name: row.name.String(), Text: exactly(row.name, row.si, us)})
 		}
 	}
 	return list
