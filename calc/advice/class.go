@@ -63,12 +63,7 @@ func oddWords(o trial.Oddity) string {
 }
 
 func fitWords(fit trial.Fit) string {
-	said := "This bench dissolves " + share(fit.Efficiency.SI) + " of what the charge allows, by " + strconv.Itoa(fit.Used)
-	if fit.Used == 1 {
-		said += " run"
-	} else {
-		said += " runs"
-	}
+	said := "This bench dissolves " + share(fit.Efficiency.SI) + " of what the charge allows, by " + runs(fit.Used)
 	said += "; the next run lies between " + share(fit.Next.Low.SI) + " and " + share(fit.Next.High.SI)
 	if fit.Assumed {
 		return said + ", with the scatter of common practice until there are three."

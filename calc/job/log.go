@@ -122,6 +122,7 @@ func ofFields(table trial.Table) (known trial.Table, strange []string) {
 type Logged struct {
 	Runs []LoggedRun
 	Fits []LogFit // that of the most runs first
+	Pool []LogPool
 }
 
 // LoggedRun is a run beside the others of its metal and salt.
@@ -140,6 +141,21 @@ type LogFit struct {
 	Metal *metal.Metal
 	Salt  string
 	Drift quantity.Range // change of the efficiency from run to run
+	Told  []trial.Run    // its runs, in their order
+}
+
+// LogPool is what the runs of all metals in one salt say: it stands for a metal that
+// has too few of its own.
+type LogPool struct {
+	trial.Fit
+	Salt string
+	From []PooledRuns // in the order of their names
+}
+
+// PooledRuns are how many runs a metal gave.
+type PooledRuns struct {
+	Metal string
+	Runs  int
 }
 
 // Log works a log out. Its runs are in the order of their times.
@@ -163,7 +179,7 @@ func Log(runs []LogRun) Logged {
 			told[i] = logged.Runs[place].Run
 		}
 		first := logged.Runs[places[0]]
-		fit := LogFit{Fit: trial.Bench(told), Metal: first.Metal, Salt: first.Salt, Drift: trial.Drift(told)}
+		fit := LogFit{Fit: trial.Bench(told), Metal: first.Metal, Salt: first.Salt, Drift: trial.Drift(told), Told: told}
 		for i, place := range places {
 			logged.Runs[place].Judged = fit.Runs[i]
 		}
@@ -172,7 +188,32 @@ func Log(runs []LogRun) Logged {
 	slices.SortFunc(logged.Fits, func(a, b LogFit) int {
 		return cmp.Or(cmp.Compare(b.Used, a.Used), cmp.Compare(a.Metal.Name, b.Metal.Name), cmp.Compare(a.Salt, b.Salt))
 	})
+	logged.Pool = pools(logged)
 	return logged
+}
+
+// pools puts the runs of each salt together, whatever their metal.
+func pools(logged Logged) (list []LogPool) {
+	told := map[string][]trial.Run{}
+	from := map[string]map[string]int{}
+	for _, run := range logged.Runs {
+		if run.Errors != nil || run.Run.Skip {
+			continue
+		}
+		told[run.Salt] = append(told[run.Salt], run.Run)
+		if from[run.Salt] == nil {
+			from[run.Salt] = map[string]int{}
+		}
+		from[run.Salt][run.Metal.Name]++
+	}
+	for _, salt := range slices.Sorted(maps.Keys(told)) {
+		pool := LogPool{Fit: trial.Bench(told[salt]), Salt: salt}
+		for _, name := range slices.Sorted(maps.Keys(from[salt])) {
+			pool.From = append(pool.From, PooledRuns{name, from[salt][name]})
+		}
+		list = append(list, pool)
+	}
+	return list
 }
 
 // noFields stand beside the runs of a log: each says itself what its balance reads to.
