@@ -3,6 +3,7 @@
 package main
 
 import (
+	"maps"
 	"strings"
 
 	"saltbite/calc/advice"
@@ -16,6 +17,7 @@ import (
 //	do=fit    what the runs tell
 //	do=csv    the log as a spreadsheet reads it
 //	do=merge  the log with a table in it, which stands beside as csv
+//	do=strip  a trial on scrap for the job that stands beside
 func logOf(text string) string {
 	first, rest, _ := strings.Cut(text, "\n")
 	asked := map[string]string{}
@@ -28,13 +30,29 @@ func logOf(text string) string {
 			runs = append(runs, job.ReadLogRun(line))
 		}
 	}
-	switch asked["do"] {
+	do := asked["do"]
+	delete(asked, "do")
+	switch do {
+	case "strip":
+		return stripJSON(advice.Strip(job.PlanStrip(field.ReadPairs(maps.All(asked)))))
 	case "csv":
 		return csvJSON(job.LogTable(runs).CSV())
 	case "merge":
 		return mergedJSON(job.MergeLog(runs, asked["csv"]))
 	}
 	return logJSON(advice.Log(job.Log(runs)))
+}
+
+func stripJSON(r advice.StripReply) string {
+	w := writer{}
+	w.open('{')
+	w.key("strip")
+	w.open('{')
+	w.string("text", r.Text)
+	w.filled(r.Fields)
+	w.close('}')
+	w.close('}')
+	return string(w.out)
 }
 
 func csvJSON(csv string) string {
@@ -99,18 +117,20 @@ func logJSON(r advice.LogReply) string {
 		w.string("salt", fit.Salt)
 		w.number("runs", float64(fit.Runs))
 		w.string("text", fit.Text)
-		w.key("fields")
-		w.open('{')
-		for _, f := range fit.Fields {
-			w.string(f.Name, f.Text)
-		}
-		w.close('}')
+		w.string("from", fit.From)
+		w.string("undercut", fit.Undercut)
+		w.string("ratio", fit.Ratio)
+		w.filled(fit.Fields)
 		w.close('}')
 	}
 	w.close(']')
 	if r.Found != nil {
 		w.key("found")
 		w.drawing(r.Found)
+	}
+	if r.Aged != nil {
+		w.key("aged")
+		w.drawing(r.Aged)
 	}
 	w.close('}')
 	return string(w.out)

@@ -22,10 +22,15 @@ type logReply struct {
 	}
 	Fits []struct {
 		ID, Metal, Salt, Text string
+		From, Undercut, Ratio string
 		Runs                  int
 		Fields                map[string]string
 	}
-	Found *struct {
+	Strip struct {
+		Text   string
+		Fields map[string]string
+	}
+	Found, Aged *struct {
 		Words  string
 		Shapes []struct{ Role string }
 	}
@@ -49,7 +54,7 @@ const (
 
 func TestLogFits(t *testing.T) {
 	r := logged(t, "do=fit\n"+threeRuns+"\nrun=d&metal=copper&area=10\nrun=e&salt=common+salt"+ofCopper+"18.9")
-	if len(r.Fits) != 2 || r.Fits[0].Runs != 3 || r.Fits[0].Salt != "copper sulfate crystals" || r.Fits[1].Runs != 1 {
+	if len(r.Fits) != 3 || r.Fits[0].Runs != 3 || r.Fits[0].Salt != "copper sulfate crystals" || r.Fits[1].Runs != 1 {
 		t.Fatalf("the fits are %+v", r.Fits)
 	}
 	// By hand, see TestTrial: the mean 98.373 %, the next run 91.39 to 105.36 %.
@@ -74,6 +79,98 @@ func TestLogFits(t *testing.T) {
 	}
 	if r.Found == nil || strings.Count(fmt.Sprint(r.Found.Shapes), "reading") != 4 {
 		t.Errorf("the drawing is %+v", r.Found)
+	}
+}
+
+// A metal with fewer than three runs is given those of all metals in its salt, which
+// are named.
+func TestLogPoolsMetals(t *testing.T) {
+	brass := strings.ReplaceAll(threeRuns[:strings.LastIndex(threeRuns, "\n")], "metal=copper", "metal=cartridge+brass")
+	leftOut := "\nrun=z&use=no" + ofCopper + "19.3"
+	r := logged(t, "do=fit\n"+threeRuns+"\n"+brass+leftOut)
+	if len(r.Fits) != 3 || r.Fits[1].Runs != 2 || len(r.Fits[1].Fields) != 0 || r.Fits[2].ID != "" || r.Fits[2].Runs != 5 || r.Fits[2].Fields["efficiency"] == "" {
+		t.Fatalf("the fits are %+v", r.Fits)
+	}
+	if got, want := r.Fits[2].From, "from 2 runs with cartridge brass 70/30 and 3 with electrolytic tough pitch copper on this bench"; got != want {
+		t.Errorf("the pool is %q, want %q", got, want)
+	}
+	if got := r.Fits[0].From; got != "from 3 runs on this bench" {
+		t.Errorf("copper's own runs are %q", got)
+	}
+	if r := logged(t, "do=fit\n"+brass+leftOut); len(r.Fits) != 2 {
+		t.Errorf("two runs, and one that is left out, are pooled: %+v", r.Fits)
+	}
+}
+
+// By hand: 0.69, 0.70, 0.71 g of 8.92 g/cm3 over 10 cm2 are 0.077354, 0.078475,
+// 0.079596 mm; a line that lost 0.06, 0.08, 0.10 mm makes 0.38783, 0.50971, 0.62817
+// of them: mean 0.50857, s 0.12017, x 4.302653 / sqrt 3 is 0.29853.
+func TestLogLearnsTheUndercut(t *testing.T) {
+	lines := strings.Split(threeRuns, "\n")
+	measured := func(n int) logReply {
+		text := "do=fit"
+		for i, line := range lines {
+			if text += "\n" + line; i < n {
+				text += "&line=0.5&lineFound=" + []string{"0.44", "0.42", "0.40"}[i]
+			}
+		}
+		return logged(t, text)
+	}
+	if fit := measured(3).Fits[0]; fit.Ratio != "0.509" || !strings.Contains(fit.Undercut, "0.509, between 0.210 and 0.807") || !strings.Contains(fit.Undercut, "from 3 runs") {
+		t.Errorf("of three runs %q, %q", fit.Undercut, fit.Ratio)
+	}
+	if fit := measured(2).Fits[0]; fit.Ratio != "" || !strings.Contains(fit.Undercut, "0.449, from 2 runs") {
+		t.Errorf("of two runs %q, %q", fit.Undercut, fit.Ratio)
+	}
+	if fit := measured(0).Fits[0]; fit.Undercut != "" {
+		t.Errorf("of no run %q", fit.Undercut)
+	}
+}
+
+// A bath that ages: 98, 96, 94, 92 % of 0.7113 g.
+func TestLogDrawsItsCourse(t *testing.T) {
+	text := "do=fit"
+	for i, after := range []string{"19.303", "19.317", "19.331", "19.346"} {
+		text += fmt.Sprintf("\nrun=%d", i) + ofCopper + after
+	}
+	r := logged(t, text)
+	if r.Aged == nil || strings.Count(fmt.Sprint(r.Aged.Shapes), "reading") != 4 || !strings.Contains(r.Aged.Words, "the bath ages") {
+		t.Errorf("the drawing is %+v", r.Aged)
+	}
+	if r := logged(t, "do=fit\n"+threeRuns); r.Aged == nil || !strings.Contains(r.Aged.Words, "neither falls nor rises") {
+		t.Errorf("of three runs %+v", r.Aged)
+	}
+	if r := logged(t, "do=fit\nrun=a"+ofCopper+"19.3"); r.Aged != nil {
+		t.Errorf("one run has a course: %+v", r.Aged)
+	}
+}
+
+// The strip of TestPlanStrip in words, and answered as the job that it becomes.
+func TestLogPlansAStrip(t *testing.T) {
+	ask := func(fields string) logReply { return logged(t, "do=strip&"+fields) }
+	r := ask("metal=copper&density=30&area=99&depth=3&find=time&resolution=0.01&strength=250+g/L")
+	for _, part := range []string{"3.33 cm²", "12.9 mm square", "0.100 A for 1 h 42 min", "about 0.202 g", "reads to 0.01 g", "within 5 %"} {
+		if !strings.Contains(r.Strip.Text, part) {
+			t.Errorf("%q does not say %q", r.Strip.Text, part)
+		}
+	}
+	fields := url.Values{}
+	for name, text := range r.Strip.Fields {
+		fields.Set(name, text)
+	}
+	if reply := answer(fields.Encode()); !strings.Contains(reply, `"errors":[]`) || !strings.Contains(reply, `"found":["depth"]`) {
+		t.Errorf("%v is answered by %s", r.Strip.Fields, reply)
+	}
+	if fields.Get("strength") == "" || fields.Has("depth") || fields.Has("find") {
+		t.Errorf("the strip's job is %v", fields)
+	}
+	for fields, said := range map[string]string{
+		"": "Type the metal", "metal=copper&resolution=some": "“some”", "metal=silver&salt=copper+sulfate": "is not etched",
+		"metal=copper&resolution=10+g&amps=1": "more current than this supply gives",
+	} {
+		if r := ask(fields); !strings.Contains(r.Strip.Text, said) || len(r.Strip.Fields) > 0 {
+			t.Errorf("%q is told %+v, want %q", fields, r.Strip, said)
+		}
 	}
 }
 

@@ -108,16 +108,18 @@ import { parcelOf } from './picture.js'
  *
  * @typedef {{metal: string, salt: string, found: string, wanted: string, efficiency: string, range: string, odd: string, wrong: string}} LoggedRun
  * @typedef {{run: string, ended: string, note: string, fields: Record<string, string>}} MergedRun
- * @typedef {{id: string, metal: string, salt: string, runs: number, text: string, fields: Record<string, string>}} Fit fields are those that carry it to an answer; none where the runs are too few
+ * @typedef {{id: string, metal: string, salt: string, runs: number, from: string, text: string, undercut: string, ratio: string, fields: Record<string, string>}} Fit fields are those that carry it to an answer; none where the runs are too few. Without an id it is for metals with too few of their own. The ratio is the undercut as its field takes it
  *
  * @typedef {object} Log What is said of a log of runs; what was not asked for is absent.
  * @property {(LoggedRun & MergedRun)[]} [runs]
  * @property {Fit[]} [fits]
  * @property {Drawing} [found]
+ * @property {Drawing} [aged]
  * @property {string} [csv]
  * @property {number} [added]
  * @property {number} [changed]
  * @property {string[]} [faults]
+ * @property {{text: string, fields: Record<string, string>}} [strip] a trial on scrap, and the job that it is; no fields where it can't be run
  * @property {Mistake[]} [errors] the program has ended under the call
  *
  * @typedef {Measured & {png?: Uint8Array<ArrayBuffer>, sheet?: {width: Cell, height: Cell}}} Prepared

@@ -54,17 +54,28 @@ func threeRuns(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.answers(copperTime)
 	p.until(`document.getElementById('likely').textContent.includes('common practice')`)
+	p.plansStrip()
+	p.fill(map[string]string{"line": "0.5"})
+	const found = `document.getElementById('log-lineFound').value = '0.44'`
 	p.finishes("", "", "Type the weights before and after")
+	p.ask(found)
 	p.finishes("19.120", "", inLog)
+	p.ask(found)
 	p.finishes("19.110", "", inLog)
 	p.closesLog()
 	if got := p.value("efficiency"); got != "" {
 		t.Errorf("two runs fill in an efficiency of %q", got)
 	}
+	p.ask(found)
 	p.finishes("19.100", "", inLog)
 	p.runs(3)
 	p.until(`document.querySelector('#log .fits').textContent.includes('by 3 runs')`)
-	p.until(`document.querySelectorAll('#log svg [data-role=reading]').length === 3`)
+	p.until(`document.querySelectorAll('#log figure:not([hidden]) svg [data-role=reading]').length === 6`)
+	// By hand: 0.06 mm less at 0.0982, 0.0993 and 0.1004 mm deep are 0.3055, 0.3020 and 0.2987 of twice that.
+	p.ask(`document.querySelector('#log .fits [data-ratio="0.302"]').click()`)
+	p.until(`document.getElementById('undercut').value === '0.302' && document.querySelector('#log .fits button').textContent.startsWith('Take')`)
+	p.ask(`document.querySelector('#log .fits button').click()`)
+	p.until(`document.getElementById('undercut').value === ''`)
 	for _, violation := range p.violations(axe(t)) {
 		t.Errorf("in the log: %s", violation)
 	}
@@ -91,6 +102,24 @@ func threeRuns(t *testing.T, p *page) {
 	p.ask(`document.querySelector('#log [data-act=undo]').click()`)
 	p.until(`document.querySelector('#log .fits').textContent.includes('by 3 runs')`)
 	p.closesLog()
+}
+
+// plansStrip puts the strip that stands open where there are no runs on the page, and
+// takes it back.
+func (p *page) plansStrip() {
+	p.Helper()
+	p.ask(`document.querySelector('.part [data-log=runs]').click()`)
+	p.until(`document.querySelector('#log .strip').open && document.querySelector('#log .strip .plan').textContent.includes('reads to 0.01 g')`)
+	p.ask(`document.getElementById('log-resolution').value = '0.001'
+		document.getElementById('log-resolution').dispatchEvent(new Event('change', { bubbles: true }))`)
+	p.until(`document.querySelector('#log .strip .plan').textContent.includes('reads to 0.001 g')`)
+	p.ask(`document.querySelector('#log .strip .acts button').click()`)
+	p.until(`document.getElementById('current').value === '0.100' && document.getElementById('depth').value === ''`)
+	if got := p.value("resolution"); got != "0.001" {
+		p.Errorf("the strip's balance reads to %q", got)
+	}
+	p.click("#undo")
+	p.answers(copperTime)
 }
 
 // Both tabs' runs stay, and each sees the other's.
@@ -131,7 +160,7 @@ func tableAndBack(t *testing.T, p *page) {
 	p.finishes("19.120", "=1+1", inLog)
 	p.finishes("19.110", "", inLog)
 	p.runs(2)
-	p.ask(`document.querySelector('#log .carry').open = true; document.querySelector('#log .carry .acts button').click()`)
+	p.ask(`document.querySelector('#log .carry:not(.strip)').open = true; document.querySelector('#log .carry:not(.strip) .acts button').click()`)
 	p.until(`document.documentElement.dataset.filed === 'saltbite-runs.csv' && document.documentElement.dataset.file`)
 	table := p.say(`return document.documentElement.dataset.file`)
 	if !strings.HasPrefix(table, "run,ended,note,metal,") || !strings.Contains(table, ",'=1+1,copper,") {

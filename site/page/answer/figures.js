@@ -51,8 +51,8 @@ export function rangeOf(name, { answers }) {
   return range && `${range}, ${counted(by ?? '')}`
 }
 
-/** Says how many runs of this bench a range is from, where the form is told. @param {string} by */
-const counted = (by) => by.replace('from runs', `from ${byId('job').dataset.runs || ''} runs`).replace('  ', ' ')
+/** Says which runs of this bench a range is from, where the form is told. @param {string} by */
+const counted = (by) => by.replace('from runs on this bench', (said) => byId('job').dataset.runs || said)
 
 /** Whether an answer is shown among the figures. @param {string} name */
 export function isFigure(name) {

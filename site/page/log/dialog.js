@@ -1,6 +1,6 @@
 /** The dialog of the log: finishing a run, what the runs say, their list, CSV out and in. */
 import { give } from '../answer/download.js'
-import { path, picture, show } from '../answer/svg.js'
+import { picture, show } from '../answer/svg.js'
 import { openDialog } from '../dialog.js'
 import { make, put } from '../element.js'
 import { fieldsOf, fieldsText } from '../form/text.js'
@@ -9,6 +9,7 @@ import { askOf, known, knownNow, remember, workOut } from './bench.js'
 import { blank, finishForm, propose, runOn } from './finish.js'
 import { button, piece } from './leaf.js'
 import { isLeftOut, showMore, showRuns } from './list.js'
+import { stripPlan } from './strip.js'
 import { dress } from './style.js'
 import { newRun, onLogChange, putIfUnchanged, putRuns, readLog, removeRun } from './store.js'
 import { fail, why } from './why.js'
@@ -33,12 +34,13 @@ const tries = 3
  */
 export function setUpDialog(desk, used) {
   const finishing = finishForm()
+  const strip = stripPlan()
   const said = piece('p', { class: 'said', role: 'status' })
   const fits = piece('ul', { class: 'fits', 'aria-label': 'What they say of this bench' })
   const use = /** @type {HTMLInputElement} */ (piece('input', { type: 'checkbox' }))
   const useLabel = piece('label', {}, use, 'Answers use them, from three runs of a metal and a salt on')
-  const drawn = picture()
-  const figure = piece('figure', {}, drawn)
+  const drawn = { found: picture(), aged: picture() }
+  const figures = Object.values(drawn).map((svg) => piece('figure', { hidden: '' }, svg, piece('figcaption', { 'aria-hidden': 'true' })))
   const list = piece('ul', { class: 'stored', 'aria-label': 'Finished runs' })
   const none = piece('p', { class: 'none' }, 'No run is in the log yet. Three of a metal and a salt, and the answers carry this bench’s own range.')
   const taken = piece('p', { class: 'said', role: 'status' })
@@ -48,10 +50,9 @@ export function setUpDialog(desk, used) {
   const carry = piece('details', { class: 'carry' }, piece('summary', {}, 'A spreadsheet: save the log, or read one'),
     piece('p', { class: 'hint' }, 'Runs that are here already are not added twice. A browser may delete what pages save when a device runs short of room; a file of your own stays.'),
     piece('p', { class: 'acts' }, saving), piece('p', { class: 'acts' }, piece('label', { for: 'log-file' }, 'From a CSV file'), file), taken, faults)
-  const read = piece('div', { class: 'read' }, finishing, said, fits, piece('p', { class: 'ticks' }, useLabel), figure, list, none, carry)
+  const read = piece('div', { class: 'read' }, finishing, said, fits, piece('p', { class: 'ticks' }, useLabel), piece('div', { class: 'plots' }, ...figures), list, none, strip.place, carry)
   const dialog = /** @type {HTMLDialogElement} */ (piece('dialog', { class: 'over jobs log', id: 'log', 'aria-labelledby': 'log-title' },
     piece('div', { class: 'top' }, piece('h2', { id: 'log-title' }, 'Runs on this bench'), button('Close', { 'data-close': '' })), read))
-  drawn.querySelector('g')?.append(path('axis', 'M0 0'))
   dress()
   document.body.append(dialog)
 
@@ -84,11 +85,29 @@ export function setUpDialog(desk, used) {
     const { runs, reply } = shown
     showRuns(list, runs, reply.runs ?? [], gone)
     none.hidden = runs.length + gone.size > 0
-    fits.replaceChildren(...(reply.fits ?? []).map(({ metal, salt, text }) => piece('li', {}, piece('strong', {}, `${metal} in ${salt}`), make('p', text))))
+    fits.replaceChildren(...(reply.fits ?? []).map(fitRow))
     use.checked = !knownNow().off
-    figure.hidden = !reply.found
-    if (reply.found) show(drawn, reply.found)
+    for (const [at, name] of /** @type {const} */ (['found', 'aged']).entries()) {
+      const drawing = reply[name]
+      figures[at].hidden = !drawing
+      if (!drawing) continue
+      show(drawn[name], drawing)
+      put(figures[at].lastElementChild, drawing.title)
+    }
   }
+
+  /** @param {import('../../engine/client.js').Fit} fit */
+  function fitRow({ metal, salt, text, undercut, ratio }) {
+    const touch = button('', { 'data-ratio': ratio })
+    sayRatio(touch)
+    return piece('li', {}, piece('strong', {}, `${metal} in ${salt}`), make('p', text), ...undercut ? [make('p', undercut)] : [], ...ratio ? [piece('p', { class: 'acts' }, touch)] : [])
+  }
+
+  /** Whether the undercut on the form is that of the runs. @param {HTMLElement} touch */
+  const hasRatio = ({ dataset }) => desk.form.rows.get('undercut')?.input.value.trim() === dataset.ratio
+
+  /** @param {HTMLElement} touch */
+  const sayRatio = (touch) => put(touch, hasRatio(touch) ? `Take ${touch.dataset.ratio} out of Undercut ratio` : `Put ${touch.dataset.ratio} into Undercut ratio`)
 
   async function finish() {
     const run = await runOn(finishing, desk)
@@ -142,17 +161,29 @@ export function setUpDialog(desk, used) {
     fail('Busy')
   }
 
+  const planStrip = () => strip.plan(desk, /** @type {HTMLInputElement} */ (finishing.elements.namedItem('resolution')).value.trim())
+
   document.addEventListener('click', ({ target }) => {
     const touched = /** @type {Element} */ (target).closest('[data-log]')
     if (!(touched instanceof HTMLButtonElement)) return
     const isFinish = touched.dataset.log === 'finish'
     gone.clear()
     put(said, '')
+    strip.unfold(desk)
     propose(finishing, desk, touched.dataset.elapsed)
     openDialog(dialog, touched)
     read.scrollTop = isFinish ? 0 : finishing.offsetHeight
     display()
     void attempt(refresh)
+    void attempt(planStrip)
+  })
+  strip.take.addEventListener('click', () => {
+    strip.lay(desk)
+    dialog.close()
+    notify('The test strip is on the page; Undo brings back what was there.')
+  })
+  finishing.addEventListener('change', ({ target }) => {
+    if (/** @type {HTMLInputElement} */ (target).name === 'resolution') void attempt(planStrip)
   })
   finishing.addEventListener('submit', (event) => {
     event.preventDefault()
@@ -164,6 +195,12 @@ export function setUpDialog(desk, used) {
     if (more === undefined) return
     showMore()
     display()
+  })
+  fits.addEventListener('click', ({ target }) => {
+    const touch = /** @type {Element} */ (target).closest('button')
+    if (!touch) return
+    desk.undoably(() => desk.form.write('undercut', hasRatio(touch) ? '' : touch.dataset.ratio ?? ''))
+    for (const each of fits.querySelectorAll('button')) sayRatio(each)
   })
   use.addEventListener('change', () => {
     remember({ ...knownNow(), off: !use.checked })

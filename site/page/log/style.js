@@ -6,7 +6,9 @@ const rules = `
 .log .asked { display: grid; grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); gap: 0.5rem 1rem; padding-block-end: 0.75rem; }
 .log .fits { list-style: none; }
 .log .fits li { padding-block: 0.35rem; }
-.log figure { max-inline-size: 30rem; padding-block: 0.5rem; }
+.log .plots { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(18rem, 100%), 1fr)); gap: 1rem; padding-block: 0.5rem; }
+.log figure { max-inline-size: 30rem; }
+.log figcaption { color: var(--soft); line-height: 1.35; }
 .log .odd { color: var(--care); }
 .log .ticks label { display: flex; }
 .leave-out { min-block-size: 3rem; margin-block: 0 0.75rem; padding-inline: 0.75rem; border: 1px solid var(--accent); border-radius: 3px; background: var(--leaf); color: var(--accent); font-size: 1rem; }

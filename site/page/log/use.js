@@ -31,7 +31,8 @@ export function setUpUse(desk) {
     const reply = desk.reply()
     const id = reply?.rows.metal?.[0]?.id
     const { off, fits } = knownNow()
-    return off ? undefined : fits.find((fit) => fit.id === id && fit.salt === reply?.salt && fit.fields.efficiency)
+    const those = off ? [] : fits.filter(({ salt, fields }) => salt === reply?.salt && fields.efficiency)
+    return those.find((fit) => fit.id === id) ?? (id ? those.find((fit) => fit.id === '') : undefined)
   }
 
   function apply() {
@@ -66,13 +67,13 @@ export function setUpUse(desk) {
    * @param {boolean} isUsed
    */
   function show(fit, isUsed) {
-    const runs = isUsed && fit ? String(fit.runs) : ''
+    const runs = isUsed && fit ? fit.from : ''
     const changed = (form.place.dataset.runs ?? '') !== runs
     form.place.dataset.runs = runs
-    for (const name of names) markRow(form.rows.get(name)?.element, isUsed && fit ? `from ${fit.runs} runs on this bench` : '')
+    for (const name of names) markRow(form.rows.get(name)?.element, runs)
     switching.hidden = !fit || (!isUsed && !left.has(`${fit.id} ${fit.salt}`))
     switching.textContent = isUsed ? 'Leave out this bench’s runs' : `Use the ${fit?.runs} runs on this bench`
-    if (changed && isUsed) desk.changed() // so that the range says how many they are
+    if (changed && isUsed) desk.changed() // so that the range says which they are
   }
 
   switching.addEventListener('click', () => {
