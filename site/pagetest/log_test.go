@@ -12,6 +12,7 @@ func TestLog(t *testing.T) {
 		{"two tabs of a log", tabsLog},
 		{"a table out and in again", tableAndBack},
 		{"no room for a run", noRoomForRun},
+		{"a shelf from before the log", shelfBeforeLog},
 	})
 }
 
@@ -196,4 +197,50 @@ func noRoomForRun(t *testing.T, p *page) {
 	}
 	p.closesLog()
 	p.answers(copperTime)
+}
+
+// A database of the first version, as the page wrote it that only kept jobs: its jobs
+// stay, and beside them the log and the pictures have their places.
+func shelfBeforeLog(t *testing.T, p *page) {
+	p.noLog("")
+	p.loadOnly("/scripts") // a page that has no database open
+	p.run(`const done = arguments[0], gone = indexedDB.deleteDatabase('saltbite')
+		gone.onsuccess = () => {
+			const asked = indexedDB.open('saltbite', 1)
+			asked.onupgradeneeded = () => asked.result.createObjectStore('jobs', { keyPath: 'id', autoIncrement: true })
+			asked.onsuccess = () => {
+				const writing = asked.result.transaction('jobs', 'readwrite')
+				writing.objectStore('jobs').put({ name: 'Tag for the gate', fields: 'metal=brass&area=12+cm2&depth=0.2+mm', sentence: 'Kept long ago.', saved: 1764000000000 })
+				writing.oncomplete = () => {
+					asked.result.close()
+					done(true)
+				}
+			}
+		}`)
+	p.load("/")
+	p.fill(copperJob)
+	p.answers(copperTime)
+	p.finishes("19.120", "", inLog)
+	p.runs(1)
+	p.closesLog()
+	p.click("#to-jobs")
+	p.listed("Tag for the gate")
+	p.closes()
+	p.run(`const done = arguments[0], asked = indexedDB.open('saltbite')
+		asked.onsuccess = () => {
+			document.documentElement.dataset.stores = [...asked.result.objectStoreNames].join()
+			asked.result.close()
+			done(true)
+		}`)
+	if got := p.say(`return document.documentElement.dataset.stores`); got != "jobs,pictures,revisions,runs" {
+		t.Errorf("the database has %q", got)
+	}
+}
+
+// run waits until a script calls its first argument.
+func (p *page) run(script string) {
+	p.Helper()
+	if err := p.ExecuteAsync(nil, script); err != nil {
+		p.Fatal(err)
+	}
 }
