@@ -4,6 +4,7 @@ package main
 
 import (
 	"maps"
+	"strconv"
 	"strings"
 
 	"saltbite/calc/advice"
@@ -14,7 +15,7 @@ import (
 // logOf works on a log of finished runs. The first line of the text says what to
 // do, in the form of fields, and each other line is a run (job.ReadLogRun):
 //
-//	do=fit    what the runs tell
+//	do=fit    what the runs tell, and run by run the last ones, as many as rows says
 //	do=csv    the log as a spreadsheet reads it
 //	do=merge  the log with a table in it, which stands beside as csv
 //	do=strip  a trial on scrap for the job that stands beside
@@ -40,7 +41,11 @@ func logOf(text string) string {
 	case "merge":
 		return mergedJSON(job.MergeLog(runs, asked["csv"]))
 	}
-	return logJSON(advice.Log(job.Log(runs)))
+	rows, err := strconv.Atoi(asked["rows"])
+	if err != nil {
+		rows = len(runs)
+	}
+	return logJSON(advice.Log(job.Log(runs), rows))
 }
 
 func stripJSON(r advice.StripReply) string {

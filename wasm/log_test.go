@@ -82,6 +82,14 @@ func TestLogFits(t *testing.T) {
 	}
 }
 
+// What each run tells is said of the last ones, as many as are asked for; the fit is of all.
+func TestLogRows(t *testing.T) {
+	r := logged(t, "do=fit&rows=1\n"+threeRuns)
+	if len(r.Runs) != 1 || r.Runs[0].Efficiency != "99.8 %" || r.Fits[0].Runs != 3 {
+		t.Errorf("of the last run %+v, of %+v", r.Runs, r.Fits)
+	}
+}
+
 // A metal with fewer than three runs is given those of all metals in its salt, which
 // are named.
 func TestLogPoolsMetals(t *testing.T) {

@@ -45,12 +45,14 @@ type FitRow struct {
 // Filled is a field with its text.
 type Filled struct{ Name, Text string }
 
-// Log says what a log tells.
-func Log(l job.Logged) LogReply {
+// Log says what a log tells, and of its last runs, as many as rows says, what each tells.
+func Log(l job.Logged, rows int) LogReply {
 	var r LogReply
 	var found drawing.Found
-	for _, run := range l.Runs {
-		r.Runs = append(r.Runs, loggedRow(run))
+	for i, run := range l.Runs {
+		if i >= len(l.Runs)-rows {
+			r.Runs = append(r.Runs, loggedRow(run))
+		}
 		if run.Run.Predicted > 0 && run.Run.Found > 0 {
 			found.Runs = append(found.Runs, drawing.FoundRun{Predicted: run.Run.Predicted, Found: run.Run.Found, Odd: run.Judged.Odd != trial.Usual})
 			found.US = run.Printer().US

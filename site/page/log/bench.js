@@ -40,9 +40,17 @@ export const remember = (of) => known.write(JSON.stringify(of))
  * @returns {Promise<Log>}
  */
 export async function askOf(desk, asked, runs) {
-  const reply = await desk.bench()?.log([textOf(asked), ...runs.map(lineOf)].join('\n'), {})
+  const lines = [textOf(asked)]
+  for (const run of runs) {
+    if (lines.length % atOnce === 0) await new Promise((go) => { setTimeout(go) })
+    lines.push(lineOf(run))
+  }
+  const reply = await desk.bench()?.log(lines.join('\n'), {})
   return reply && !reply.errors ? reply : fail('Lost')
 }
+
+/** How many runs are written at once: the page goes on painting meanwhile. */
+const atOnce = 500
 
 /** @param {Run} run */
 const lineOf = ({ run, ended, note, fields }) => `${textOf({ run, ended, note })}&${fields}`
@@ -51,12 +59,13 @@ const lineOf = ({ run, ended, note, fields }) => `${textOf({ run, ended, note })
  * Works out what the log says now.
  *
  * @param {import('../page.js').Desk} desk
+ * @param {number} rows how many of the last runs are told one by one
  */
-export async function workOut(desk) {
+export async function workOut(desk, rows) {
   const { runs, revision } = await readLog()
-  const reply = await askOf(desk, { do: 'fit' }, runs)
+  const reply = await askOf(desk, { do: 'fit', rows: String(rows) }, runs)
   const { revision: before, off } = knownNow()
   // A tab that read later may have written sooner; a log that was deleted begins again.
   if (revision >= before || runs.length === 0) remember({ revision, off, fits: reply.fits ?? [] })
-  return { runs, reply }
+  return { runs, reply, revision }
 }

@@ -8,10 +8,10 @@ import { notify } from '../notice.js'
 import { askOf, known, knownNow, remember, workOut } from './bench.js'
 import { blank, finishForm, propose, runOn } from './finish.js'
 import { button, piece } from './leaf.js'
-import { isLeftOut, showMore, showRuns } from './list.js'
+import { isLeftOut, showMore, shownAtOnce, showRuns } from './list.js'
 import { stripPlan } from './strip.js'
 import { dress } from './style.js'
-import { newRun, onLogChange, putIfUnchanged, putRuns, readLog, removeRun } from './store.js'
+import { newRun, onLogChange, putIfUnchanged, putRuns, readLog, readRevision, removeRun } from './store.js'
 import { fail, why } from './why.js'
 
 /**
@@ -59,7 +59,7 @@ export function setUpDialog(desk, used) {
   /** The runs that were removed since the dialog opened. @type {Map<string, Run>} */
   const gone = new Map()
 
-  /** @type {{runs: Run[], reply: import('../../engine/client.js').Log} | undefined} */
+  /** @type {Awaited<ReturnType<typeof workOut>> | undefined} */
   let shown
 
   /** Does work that may fail, and says why if it does. @param {() => unknown} work @param {HTMLElement} place */
@@ -75,7 +75,7 @@ export function setUpDialog(desk, used) {
 
   /** Works out what the log says, tells the answers, and shows it. */
   async function refresh() {
-    shown = await workOut(desk)
+    shown = await workOut(desk, shownAtOnce())
     used()
     if (dialog.open) display()
   }
@@ -174,7 +174,7 @@ export function setUpDialog(desk, used) {
     openDialog(dialog, touched)
     read.scrollTop = isFinish ? 0 : finishing.offsetHeight
     display()
-    void attempt(refresh)
+    void attempt(async () => { if (await readRevision() !== shown?.revision) await refresh() })
     void attempt(planStrip)
   })
   strip.take.addEventListener('click', () => {
@@ -194,7 +194,7 @@ export function setUpDialog(desk, used) {
     if (act) void attempt(() => perform(act, run))
     if (more === undefined) return
     showMore()
-    display()
+    void attempt(refresh)
   })
   fits.addEventListener('click', ({ target }) => {
     const touch = /** @type {Element} */ (target).closest('button')
@@ -215,7 +215,7 @@ export function setUpDialog(desk, used) {
   onLogChange(() => { if (dialog.open) void attempt(refresh) })
 
   // A tab that was closed may have stored a run and not what follows from it.
-  if (known.read()) void readLog().then(({ revision }) => { if (revision !== knownNow().revision) void refresh() }).catch(() => {})
+  if (known.read()) void readRevision().then((revision) => { if (revision !== knownNow().revision) void refresh() }).catch(() => {})
 }
 
 /** What a run holds, to compare. @param {Run} run */

@@ -11,23 +11,28 @@ import { inOrder } from './store.js'
 /** How many runs are shown before a touch shows more: a long list is slow to lay out. */
 const atOnce = 50
 
+/** How many more a touch shows. */
+const more = 200
+
 /** How many are shown. */
 let length = atOnce
+
+export const shownAtOnce = () => length
 
 /**
  * @param {HTMLElement} list
  * @param {Run[]} runs the first run first
- * @param {LoggedRun[]} told of each of them
+ * @param {LoggedRun[]} told of the last of them
  * @param {Map<string, Run>} gone the removed ones
  */
 export function showRuns(list, runs, told, gone) {
   const at = document.activeElement
   const focused = at instanceof HTMLElement && list.contains(at) ? at.dataset.run : undefined
-  const all = [...runs.map((run, place) => ({ run, told: told[place], isGone: false })), ...[...gone.values()].map((run) => ({ run, told: undefined, isGone: true }))]
+  const all = [...runs.map((run, place) => ({ run, told: told[place - runs.length + told.length], isGone: false })), ...[...gone.values()].map((run) => ({ run, told: undefined, isGone: true }))]
   if (gone.size > 0) all.sort((a, b) => inOrder(a.run, b.run))
   const rest = Math.max(all.length - length, 0)
   const rows = all.slice(rest).reverse().map(({ run, told, isGone }) => (isGone ? goneRow(run) : rowOf(run, told)))
-  list.replaceChildren(...rows, ...rest > 0 ? [piece('li', {}, button(`Show the other ${rest}`, { 'data-more': '' }))] : [])
+  list.replaceChildren(...rows, ...rest > 0 ? [piece('li', {}, button(`Show ${Math.min(rest, more)} more of ${rest}`, { 'data-more': '' }))] : [])
   const again = focused && [...list.querySelectorAll('button')].find(({ dataset }) => dataset.run === focused)
   if (again) again.focus()
 }
@@ -36,7 +41,7 @@ export function showRuns(list, runs, told, gone) {
 export const isLeftOut = (fields) => fieldsOf(fields).use?.toLowerCase() === 'no'
 
 export function showMore() {
-  length = Infinity
+  length += more
 }
 
 /**

@@ -25,13 +25,26 @@ export function onLogChange(hear) {
   channel.onmessage = hear
 }
 
+/** How many runs are read at once: a page that reads thousands goes on painting. */
+const atOnce = 500
+
 /** @returns {Promise<Log>} */
 export function readLog() {
   return transact('readonly', async (runs, revisions) => {
-    const [all, revision] = await Promise.all([outcome(runs.getAll()), revisionIn(revisions)])
-    return { runs: all.sort(inOrder), revision }
+    const revision = await revisionIn(revisions)
+    /** @type {Run[]} */
+    const all = []
+    for (;;) {
+      const after = all.at(-1)
+      const some = await outcome(runs.getAll(after && IDBKeyRange.lowerBound(after.run, true), atOnce))
+      all.push(...some)
+      if (some.length < atOnce) return { runs: all.sort(inOrder), revision }
+    }
   })
 }
+
+/** The revision that the log is at. */
+export const readRevision = () => transact('readonly', (_, revisions) => revisionIn(revisions))
 
 /**
  * The first run first.
