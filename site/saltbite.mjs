@@ -25,7 +25,7 @@ import { abortable } from './engine/abortable.js'
 /** A call that its own signal cuts short is rejected, with the signal's reason. */
 export async function open() {
   const base = import.meta.url
-  const { log: _, ...bench } = await openWith(filesOfNode(base) ?? filesBeside(base)) // the page's own
+  const { log: _, along: __, ...bench } = await openWith(filesOfNode(base) ?? filesBeside(base)) // the page's own
   return {
     ...bench,
     /** @param {unknown} fields @param {Options} [options] */

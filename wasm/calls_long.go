@@ -10,7 +10,7 @@ func putCalls(scope safejs.Value) error {
 		name string
 		call bytesCall
 	}{
-		{"saltbiteMeasure", measure}, {"saltbitePrepare", prepare}, {"saltbiteEvenness", evened}, {"saltbiteDistances", distances},
+		{"saltbiteMeasure", measure}, {"saltbitePrepare", prepare}, {"saltbiteEvenness", evened}, {"saltbiteDistances", distances}, {"saltbiteAlong", along},
 		{"saltbiteTrial", ofText(trialOf)}, {"saltbiteBatch", ofText(classOf)}, {"saltbiteLog", ofText(logOf)},
 	} {
 		if err := register(scope, call.name, call.call); err != nil {

@@ -15,6 +15,7 @@ const (
 	classScript   = 26 * 1000 // bytes of the script of the page for a class, minified
 	logScript     = 20 * 1000 // bytes of the log's script, minified
 	closerScript  = 31 * 1000 // bytes of what comes with a picture, minified, without its style
+	alongScript   = 6 * 1000  // bytes of what draws a cut along a line, minified
 	elementScript = 5 * 1000  // bytes of the script that runs on other people's pages, minified
 	pageToBare    = 1.64      // all that the page loads to what a bare page loads, both under brotli at its best
 )
@@ -91,8 +92,12 @@ func CheckScript(root string) error {
 	if err != nil {
 		return err
 	}
+	along, err := site.AlongScript(root)
+	if err != nil {
+		return err
+	}
 	return errors.Join(atMost(pageScript, script, "the page's script"), atMost(laterScript, later, "the page's second script"),
-		atMost(classScript, class, "class.js"), atMost(logScript, log, "the log's script"), atMost(closerScript, closer, "what comes with a picture"))
+		atMost(classScript, class, "class.js"), atMost(logScript, log, "the log's script"), atMost(closerScript, closer, "what comes with a picture"), atMost(alongScript, along, "along.js"))
 }
 
 func atMost(limit int, script []byte, what string) error {

@@ -43,10 +43,13 @@ var (
 	// What is done with a picture that stands in the part Artwork. The second script
 	// knows it by its hash.
 	closerBundle = bundle{entry: "site/page/artwork/closer.js", out: "closer.js", format: api.FormatIIFE, global: "saltbite.closer"}
+	// The cut along a line across the picture, for those who ask for one.
+	alongBundle = bundle{entry: "site/page/artwork/along.js", out: "along.js", format: api.FormatIIFE, global: "saltbite.along"}
 )
 
 var bundles = []bundle{
 	headBundle,
+	alongBundle,            // before the one that knows its hash
 	closerBundle,           // before the second, which knows its hash
 	laterBundle, logBundle, // before the page's, which knows their hashes
 	pageBundle,
@@ -98,14 +101,14 @@ func wrapGlue(glue []byte) string {
 // sealModule is what modules import to recognise the two programs and the page's
 // other scripts:
 //
-//	import { short, long, later, log, closer } from 'build:seal'
+//	import { short, long, later, log, closer, along } from 'build:seal'
 const sealModule = "build:seal"
 
 // writeSeal makes that module, of the files as they are in a site.
 func writeSeal(made Files) string {
 	var text strings.Builder
 	for _, of := range []struct{ name, file string }{
-		{"short", "saltbite.wasm"}, {"long", "long.wasm"}, {"later", laterBundle.out}, {"log", logBundle.out}, {"closer", closerBundle.out},
+		{"short", "saltbite.wasm"}, {"long", "long.wasm"}, {"later", laterBundle.out}, {"log", logBundle.out}, {"closer", closerBundle.out}, {"along", alongBundle.out},
 	} {
 		s := seal.Of(made[of.file])
 		fmt.Fprintf(&text, "export const %s = { tag: %q, integrity: %q }\n", of.name, s.Tag(), s.Integrity)
@@ -316,8 +319,11 @@ func LaterWithoutTexts(root string) ([]byte, error) {
 
 // CloserScript is the page's third script without its style.
 func CloserScript(root string) ([]byte, error) {
-	return closerBundle.makeWith(root, map[string]string{closerStyleModule: "export const style = ''"})
+	return closerBundle.makeWith(root, map[string]string{closerStyleModule: "export const style = ''", sealModule: writeSeal(nil)})
 }
+
+// AlongScript is what draws a cut along a line.
+func AlongScript(root string) ([]byte, error) { return alongBundle.makeWith(root, nil) }
 
 // LogScript is the page's third script.
 func LogScript(root string) ([]byte, error) { return logBundle.makeWith(root, nil) }

@@ -21,10 +21,10 @@ var remembers = regexp.MustCompile(`(?m)^(export )?(let |(const|var) \w+ = (new 
 // something would remember it twice.
 func TestNothingInTwoScriptsRemembers(t *testing.T) {
 	root := filepath.Join("..", "..")
-	page, later, closer := modulesIn(t, root, pageBundle), modulesIn(t, root, laterBundle), modulesIn(t, root, closerBundle)
+	page, later, closer, along := modulesIn(t, root, pageBundle), modulesIn(t, root, laterBundle), modulesIn(t, root, closerBundle), modulesIn(t, root, alongBundle)
 	both := 0
-	for _, name := range slices.Concat(slices.Collect(maps.Keys(later)), slices.Collect(maps.Keys(closer))) {
-		if !page[name] && !(later[name] && closer[name]) {
+	for _, name := range slices.Concat(slices.Collect(maps.Keys(later)), slices.Collect(maps.Keys(closer)), slices.Collect(maps.Keys(along))) {
+		if !page[name] && !(later[name] && closer[name]) && !(closer[name] && along[name]) {
 			continue
 		}
 		both++

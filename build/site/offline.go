@@ -14,7 +14,7 @@ import (
 
 // OfflineFiles are the files that a device keeps for use without internet: all that the
 // page is made of.
-var OfflineFiles = slices.Concat(PageFiles, ClassFiles, []string{laterBundle.out, logBundle.out, closerBundle.out, "long.wasm", manifestName,
+var OfflineFiles = slices.Concat(PageFiles, ClassFiles, []string{laterBundle.out, logBundle.out, closerBundle.out, alongBundle.out, "long.wasm", manifestName,
 	"icon-180.png", "icon-192.png", "icon-512.png", "icon-maskable.png", "icon-monochrome.png"})
 
 // PageFiles are what the page loads before it answers. No picture is among them.

@@ -16,8 +16,8 @@ type Drawings struct{ Section, Curve, Card, Back, Label *drawing.Drawing }
 // Draw draws what was worked out, from the same figures as Answer's.
 func Draw(w job.Worked) Drawings {
 	v := viewOf(&w)
-	if v.Barred.Any() || v.Course.Heavier || v.Sheet.EatenThrough {
-		return Drawings{Card: v.card(), Back: v.back(), Label: v.label()} // the others would show what must not be
+	if v.withoutSection() {
+		return Drawings{Card: v.card(), Back: v.back(), Label: v.label()}
 	}
 	return Drawings{
 		Section: v.section(),
@@ -26,6 +26,11 @@ func Draw(w job.Worked) Drawings {
 		Label:   v.label(),
 		Curve:   v.curve(),
 	}
+}
+
+// withoutSection says whether a cut or a curve would show what must not be.
+func (v *view) withoutSection() bool {
+	return v.Barred.Any() || v.Course.Heavier || v.Sheet.EatenThrough
 }
 
 // size is an answer as it is drawn; nothing where it is absent.

@@ -3,6 +3,7 @@ package drawing
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"saltbite/calc/quantity"
 )
@@ -58,4 +59,34 @@ func (d *Drawing) scaleBar(x, y, most, perMetre float64, us bool) (length Size, 
 	d.add(Scale, across(x, to, y, 1))
 	d.write(Word, length.Text, to+1.5, y+1.5, wordSize, Start)
 	return length, to + 1.5 + widthOf(length.Text, wordSize, false)
+}
+
+// besideScale says behind the scale bar, which ends there, what does not go by it.
+func (d *Drawing) besideScale(end, stretched float64, short bool) {
+	var said []string
+	if stretched > 1 {
+		said = append(said, "depths drawn "+plain(stretched)+"×")
+	}
+	if short {
+		said = append(said, "cut short")
+	}
+	for ; len(said) > 0; said = said[:len(said)-1] {
+		text := strings.Join(said, ", ")
+		if end+3+widthOf(text, wordSize, false) <= columnRight {
+			d.write(Word, text, columnRight, scaleY+1.5, wordSize, End)
+			return
+		}
+	}
+}
+
+// scaleWords says the same in words.
+func scaleWords(stretched float64, short bool) string {
+	said := "Widths and depths are drawn to one scale."
+	if stretched > 1 {
+		said = "Depths are drawn " + plain(stretched) + " times as large as widths."
+	}
+	if short {
+		said += " The middle of the sheet's thickness is left out."
+	}
+	return said
 }

@@ -2,7 +2,6 @@ package drawing
 
 import (
 	"math"
-	"strings"
 )
 
 // Section is the sheet cut through its narrowest line.
@@ -363,20 +362,7 @@ func (d *drawn) span(left, right, middle, y, word float64) {
 // scale draws the scale bar, and says beside it what does not go by it.
 func (d *drawn) scale() {
 	_, end := d.drawing.scaleBar(sheetLeft, scaleY, 18, d.across, d.US)
-	var said []string
-	if d.stretched > 1 {
-		said = append(said, "depths drawn "+plain(d.stretched)+"×")
-	}
-	if d.short {
-		said = append(said, "cut short")
-	}
-	for ; len(said) > 0; said = said[:len(said)-1] {
-		text := strings.Join(said, ", ")
-		if end+3+widthOf(text, wordSize, false) <= columnRight {
-			d.drawing.write(Word, text, columnRight, scaleY+1.5, wordSize, End)
-			return
-		}
-	}
+	d.drawing.besideScale(end, d.stretched, d.short)
 }
 
 // words says all that the section shows.
@@ -389,7 +375,7 @@ func (d *drawn) words() string {
 		d.lineWords(),
 		d.spaceWords(),
 		d.assumedWords(),
-		d.scaleWords(),
+		scaleWords(d.stretched, d.short),
 	)
 }
 
@@ -453,15 +439,4 @@ func (d *drawn) assumedWords() string {
 		return "The gap's width is not given: the one drawn is an example."
 	}
 	return ""
-}
-
-func (d *drawn) scaleWords() string {
-	said := "Widths and depths are drawn to one scale."
-	if d.stretched > 1 {
-		said = "Depths are drawn " + plain(d.stretched) + " times as large as widths."
-	}
-	if d.short {
-		said += " The middle of the sheet's thickness is left out."
-	}
-	return said
 }

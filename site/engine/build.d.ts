@@ -6,8 +6,8 @@ declare module 'build:seal' {
   type Seal = { tag: string, integrity: string }
   /** The program of the short calls, and that of the long ones. */
   export const short: Seal, long: Seal
-  /** The page's other scripts: the second, the log's, and what comes with the first picture. */
-  export const later: Seal, log: Seal, closer: Seal
+  /** The page's other scripts: the second, the log's, what comes with the first picture, and the cut along a line. */
+  export const later: Seal, log: Seal, closer: Seal, along: Seal
 }
 
 declare module 'build:closer.css' {

@@ -4,7 +4,7 @@
  */
 import { Keeper, Source } from './keeper.js'
 import { LongCalls } from './longcalls.js'
-import { parcelOf } from './picture.js'
+import { laidParcel, parcelOf } from './picture.js'
 
 /**
  * @typedef {{value: number, unit: string, text: string, low?: number, high?: number, range?: string, by?: string}} Answer
@@ -133,6 +133,7 @@ import { parcelOf } from './picture.js'
  * @property {(picture: unknown, text: string, options: Options) => Promise<Prepared>} prepare
  * @property {(picture: unknown, text: string, options: Options) => Promise<Even>} evenness
  * @property {(picture: unknown, text: string, options: Options) => Promise<Distances>} distances
+ * @property {(laid: import('./picture.js').Laid, text: string, options: Options) => Promise<{drawing?: Drawing, errors: Mistake[]}>} along
  * @property {(rows: string, options: Options) => Promise<Many>} trial
  * @property {(rows: string, options: Options) => Promise<Many>} batch
  * @property {(text: string, options: Options) => Promise<Log>} log
@@ -180,6 +181,7 @@ export async function open(files) {
       return even
     },
     distances: async (picture, text, options) => read((await long.call('distances', await parcelOf(picture, text), options))?.text, undistanced),
+    along: async (laid, text, options) => read((await long.call('along', laidParcel(laid, text), options))?.text, () => ({ errors: [fault] })),
     trial: async (rows, options) => read((await long.call('trial', { text: rows }, options))?.text, undone),
     batch: async (rows, options) => read((await long.call('batch', { text: rows }, options))?.text, undone),
     log: async (text, options) => read((await long.call('log', { text }, options))?.text, undone),

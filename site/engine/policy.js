@@ -33,6 +33,6 @@ export function trusted(url) {
 
 /** @param {string} url */
 function known(url) {
-  if (!/^(blob:|sw\.js$|(later|log|closer)\.js\?v=\w+$)/.test(url)) throw new TypeError('scripts are a Blob or of this page')
+  if (!/^(blob:|sw\.js$|(later|log|closer|along)\.js\?v=\w+$)/.test(url)) throw new TypeError('scripts are a Blob or of this page')
   return url
 }

@@ -6,7 +6,7 @@ import { installGo } from 'go:wasm_exec'
 
 /**
  * @typedef {'answer' | 'find' | 'draw'} ShortCall text in, JSON out, within milliseconds
- * @typedef {'measure' | 'prepare' | 'evenness' | 'distances' | 'trial' | 'batch' | 'log'} LongCall bytes beside the text, or many rows, for up to some seconds
+ * @typedef {'measure' | 'prepare' | 'evenness' | 'distances' | 'along' | 'trial' | 'batch' | 'log'} LongCall bytes beside the text, or many rows, for up to some seconds
  * @typedef {ShortCall | LongCall} Call
  *
  * @typedef {object} Parcel What crosses the border, either way.
@@ -40,7 +40,7 @@ const lent = /** @type {const} */ ([
  */
 
 const names = /** @type {const} */ ({
-  answer: 'saltbiteAnswer', find: 'saltbiteFind', draw: 'saltbiteDraw', measure: 'saltbiteMeasure', prepare: 'saltbitePrepare', evenness: 'saltbiteEvenness', distances: 'saltbiteDistances', trial: 'saltbiteTrial', batch: 'saltbiteBatch', log: 'saltbiteLog',
+  answer: 'saltbiteAnswer', find: 'saltbiteFind', draw: 'saltbiteDraw', measure: 'saltbiteMeasure', prepare: 'saltbitePrepare', evenness: 'saltbiteEvenness', distances: 'saltbiteDistances', along: 'saltbiteAlong', trial: 'saltbiteTrial', batch: 'saltbiteBatch', log: 'saltbiteLog',
 })
 
 /**

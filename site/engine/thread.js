@@ -9,7 +9,7 @@ import { work } from 'build:worker'
 const startLimit = 20_000
 
 /** How long a worker may say nothing while it works on a call, in milliseconds. */
-const silenceLimits = { answer: 3_000, find: 3_000, draw: 3_000, measure: 10_000, prepare: 10_000, evenness: 10_000, distances: 10_000, trial: 10_000, batch: 60_000, log: 60_000 }
+const silenceLimits = { answer: 3_000, find: 3_000, draw: 3_000, measure: 10_000, prepare: 10_000, evenness: 10_000, distances: 10_000, along: 10_000, trial: 10_000, batch: 60_000, log: 60_000 }
 
 /** @typedef {import('./start.js').Parcel} Parcel */
 

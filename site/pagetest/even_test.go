@@ -71,6 +71,7 @@ func howEven(t *testing.T, p *page) {
 		!strings.HasSuffix(metal, "% of the mean") || !strings.Contains(metal, " mm, ") || metal == moved {
 		t.Errorf("under the finger it is %q and %q, two keys on %q", resist, metal, moved)
 	}
+	p.cutsAlong()
 	near := p.linked()
 	least, _ := strconv.ParseFloat(strings.TrimSuffix(near.Get("least"), " %"), 64)
 	if !(least > 10 && least < 100) || !strings.HasSuffix(near.Get("resistance"), " ohm") || len(near.Encode()) > 500 {
@@ -106,6 +107,30 @@ func howEven(t *testing.T, p *page) {
 		t.Errorf("with the picture it says %q, without it %q", said, got)
 	}
 	p.until(`document.querySelector('.artwork .kept')?.hidden === false`)
+}
+
+// cutsAlong: from a tenth of the way across to nine, at half the height, a line crosses the
+// third to the eighteenth of the stripes, and with its end a twentieth further on one less.
+// The cut along it has the depths that were worked out.
+func (p *page) cutsAlong() {
+	p.Helper()
+	p.ask(`document.querySelector('.artwork .cutting button').click()`)
+	const words = `document.querySelector('.artwork .cutting figure p')?.textContent`
+	p.until(words + `?.includes('It crosses 16 exposed stretches. It is etched from 0.')`)
+	p.ask(`const end = document.querySelector('.artwork .view .end')
+		end.focus()
+		end.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', shiftKey: true, bubbles: true, cancelable: true }))`)
+	p.until(words + `.includes('It crosses 15 exposed stretches.')`)
+	p.ask(`const end = document.querySelectorAll('.artwork .view .end')[1], { left, top, width, height } = end.parentElement.getBoundingClientRect()
+		end.setPointerCapture = () => {}
+		const at = (kind, x, y) => end.dispatchEvent(new PointerEvent(kind, { clientX: left + x * width, clientY: top + y * height, bubbles: true }))
+		at('pointerdown', 0.91, 0.5)
+		at('pointermove', 0.18, 0.04)
+		at('pointerup', 0.18, 0.04)`)
+	p.until(words + `.includes('It crosses one exposed stretch.')`) // from resist up into the fourth stripe
+	if shapes := p.ask(`return document.querySelectorAll('.artwork .cutting [data-role=gone]').length`); shapes != 1.0 {
+		p.Errorf("the cut has %v bites", shapes)
+	}
 }
 
 // evenAtDistances: nearer, each part has its own column of bath.

@@ -5,6 +5,7 @@
  */
 import { textOf } from '../../engine/fields.js'
 import { put } from '../element.js'
+import { setUpCut } from './cut.js'
 import { setUpEven } from './even.js'
 import { Filling } from './fill.js'
 import { setUpLook } from './look.js'
@@ -65,7 +66,8 @@ export function setUpArtwork(desk, part, place) {
 
   const photograph = setUpPhotograph(desk, place)
   const look = setUpLook(place)
-  const even = setUpEven(desk, place, { picture: () => picture })
+  const cut = setUpCut(desk, place)
+  const even = setUpEven(desk, place, { picture: () => picture, solved: (map) => cut.solved(map) })
   setUpPrint(desk, /** @type {Element} */ (place.querySelector('.make')), { picture: () => picture, fields: asked, busy: whileBusy })
 
   /**
@@ -156,6 +158,7 @@ export function setUpArtwork(desk, part, place) {
     showMeasured(shown, measured)
     photograph.measured(measured)
     look.measured(measured)
+    cut.measured(measured)
     say(measured.sentence)
   }
 

@@ -38,7 +38,7 @@ const columns = /** @type {const} */ ([['distance', 'Distance'], ['least', 'Shal
 /**
  * @param {import('../page.js').Desk} desk
  * @param {Element} place of the part
- * @param {{picture: () => import('./open.js').Picture | undefined}} source
+ * @param {{picture: () => import('./open.js').Picture | undefined, solved: (map: EvenMap | undefined) => void}} source its picture, and who hears of the depths
  */
 export function setUpEven(desk, place, source) {
   const { form } = desk
@@ -127,6 +127,7 @@ export function setUpEven(desk, place, source) {
     figure.hidden = compare.hidden = !map
     forget()
     strips.replaceChildren(...even.cautions.map(stripOf))
+    source.solved(map)
     figures.replaceChildren(...Object.entries(names).flatMap(([name, label]) => {
       const answer = even.answers[name]
       return answer ? [make('div', make('dt', label), make('dd', answer.text))] : []
@@ -156,6 +157,7 @@ export function setUpEven(desk, place, source) {
     figure.hidden = compare.hidden = true
     forget()
     put(said, '')
+    source.solved(map)
     strips.replaceChildren()
     figures.replaceChildren()
     filling.part()

@@ -2,7 +2,7 @@
 import { trusted } from './bench.js'
 
 /**
- * @param {'later' | 'log' | 'closer'} name of its file, and of what it hands to the page
+ * @param {'later' | 'log' | 'closer' | 'along'} name of its file, and of what it hands to the page
  * @param {{tag: string, integrity: string}} seal
  * @returns {Promise<unknown>} what it hands over
  */
