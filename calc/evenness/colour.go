@@ -8,8 +8,8 @@ import "math"
 // black, which is the resist, so that it serves in a light and a dark theme. Who can't tell red from
 // green sees yellow and blue; people who see no colour see light and dark.
 var (
-	shallowColour = oklab{0.97, -0.02, 0.09}
-	deepColour    = oklab{0.475, -0.015, -0.15}
+	shallowColour = oklab{0.99, -0.015, 0.04}
+	deepColour    = oklab{0.485, 0.05, -0.2}
 )
 
 // oklab is a colour: lightness, green to red, blue to yellow.

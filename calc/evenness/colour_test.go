@@ -82,7 +82,7 @@ func TestColourScaleIsEven(t *testing.T) {
 			mean += distance(colours[i], colours[i+1]) / steps
 		}
 		drop := (colours[0].l - colours[steps].l) / steps
-		if drop < 0.45/steps {
+		if drop < 0.5/steps {
 			t.Errorf("%s: from lightness %.2f only to %.2f", name, colours[0].l, colours[steps].l)
 		}
 		for i := range steps {
