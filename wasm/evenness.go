@@ -22,7 +22,8 @@ func evened(args string, data []byte, progress func(share float64)) (string, []b
 	return evenJSON(reply), append(floats(reply.Map), reply.Levels...)
 }
 
-// distances works out how even the etch would be at other distances to the cathode.
+// distances works out how even the etch would be at other distances to the cathode, and
+// with a border of scrap.
 func distances(args string, data []byte, progress func(share float64)) (string, []byte) {
 	p, fields, err := pictureOf(args, data)
 	if err != nil {
@@ -37,21 +38,28 @@ func distancesJSON(r picture.DistanceReply) string {
 	w.string("sentence", r.Sentence)
 	w.key("rows")
 	w.open('{')
-	w.array("distances")
-	for _, d := range r.Rows {
-		w.open('{')
-		w.cell("distance", d.Distance)
-		w.cell("least", d.Least)
-		w.cell("most", d.Most)
-		w.cell("spread", d.Spread)
-		w.cell("volts", d.Volts)
-		w.close('}')
-	}
-	w.close(']')
+	w.varied("distances", "distance", r.Rows)
+	w.varied("scrap", "border", r.Scrap)
 	w.close('}')
 	w.errors(r.Errors)
 	w.close('}')
 	return string(w.out)
+}
+
+// varied writes rows, each under what stands first in it.
+func (w *writer) varied(key, first string, rows []picture.VariedRow) {
+	w.array(key)
+	for _, row := range rows {
+		w.open('{')
+		w.cell(first, row.At)
+		w.cell("least", row.Least)
+		w.cell("most", row.Most)
+		w.cell("spread", row.Spread)
+		w.cell("volts", row.Volts)
+		w.cell("longer", row.Longer)
+		w.close('}')
+	}
+	w.close(']')
 }
 
 func floats(m evenness.Map) []byte {

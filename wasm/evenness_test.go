@@ -48,7 +48,7 @@ func TestEvenness(t *testing.T) {
 		t.Error("the resist in the middle is etched")
 	}
 	nearer, _ := distances("\nwidth=40&gap=5&density=30&metal=copper&strength=200", squarePNG(t), func(float64) {})
-	if !json.Valid([]byte(nearer)) || strings.Count(nearer, `"distance":`) != 5 {
+	if !json.Valid([]byte(nearer)) || strings.Count(nearer, `"distance":`) != 5 || strings.Count(nearer, `"border":`) != 4 {
 		t.Errorf("of other distances it says %s", nearer)
 	}
 	broken, _ := evened("\nwidth=40", []byte("no picture"), func(float64) {})

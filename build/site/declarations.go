@@ -314,10 +314,19 @@ export interface Evenness {
   errors: FieldError[]
 }
 
+/** least, most and spread in % of the mean depth, volts those of the bath alone before one picture, longer in % of the time that an even etch takes. */
+export interface Varied {
+  least: Cell
+  most: Cell
+  spread: Cell
+  volts: Cell
+  longer: Cell
+}
+
 export interface Distances {
   sentence: string
-  /** The nearest first: least, most and spread in % of the mean depth, volts those of the bath alone before one picture. */
-  rows: { distances: { distance: Cell; least: Cell; most: Cell; spread: Cell; volts: Cell }[] }
+  /** The nearest first, and at the distance that there is the narrowest border of exposed scrap first, which is none. */
+  rows: { distances: (Varied & { distance: Cell })[]; scrap: (Varied & { border: Cell })[] }
   errors: FieldError[]
 }
 
@@ -388,7 +397,7 @@ export interface Bench {
   prepare(picture: Picture, fields?: Fields, options?: CallOptions): Promise<Prepared>
   /** Works out how evenly a picture of the resist is etched. No input makes it throw. */
   evenness(picture: Picture, fields?: Fields, options?: CallOptions): Promise<Evenness>
-  /** Works out how even it would be at other distances to the cathode, at the same density. No input makes it throw. */
+  /** Works out how even it would be at other distances to the cathode, and with a border of scrap, at the same density. No input makes it throw. */
   distances(picture: Picture, fields?: Fields, options?: CallOptions): Promise<Distances>
   /** Fits finished runs: what this bench really does, with its range. No input makes it throw. */
   trial(rows: Fields[], fields?: Fields, options?: CallOptions): Promise<Many>

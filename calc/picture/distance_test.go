@@ -1,6 +1,7 @@
 package picture
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -15,7 +16,7 @@ func TestDistances(t *testing.T) {
 		t.Fatalf("%+v", r)
 	}
 	for i, row := range r.Rows {
-		if i > 0 && (row.Distance.Value <= r.Rows[i-1].Distance.Value || row.Spread.Value <= r.Rows[i-1].Spread.Value || row.Volts.Value <= r.Rows[i-1].Volts.Value) {
+		if i > 0 && (row.At.Value <= r.Rows[i-1].At.Value || row.Spread.Value <= r.Rows[i-1].Spread.Value || row.Volts.Value <= r.Rows[i-1].Volts.Value) {
 			t.Errorf("after %+v comes %+v", r.Rows[i-1], row)
 		}
 	}
@@ -24,5 +25,32 @@ func TestDistances(t *testing.T) {
 	}
 	if none := DistancesSaid(distances(half(), field.Read("gap=20"), 128, func(float64) {})); len(none.Rows) > 0 || none.Errors[0].Field != "width" {
 		t.Errorf("without a size it says %+v", none)
+	}
+}
+
+// A plate all of which is exposed is deepest at its edges, and bare scrap round it moves
+// the edges away: the wider the more even, and the more current it takes. That of the border
+// is told as it would be added by hand: four sides and corners.
+func TestScrap(t *testing.T) {
+	d := distances(drawn(100, 100), field.Read(inBath+"depth=0.2"), 256, func(float64) {})
+	r := DistancesSaid(d)
+	if len(r.Scrap) != 4 || r.Scrap[0].At.Text != "none" || math.Abs(r.Scrap[3].At.Value-10) > 1e-9 { // half of 20 mm
+		t.Fatalf("%+v", r.Scrap)
+	}
+	for i, row := range r.Scrap {
+		if i > 0 && !(row.Spread.Value < r.Scrap[i-1].Spread.Value) {
+			t.Errorf("after %+v comes %+v", r.Scrap[i-1], row)
+		}
+		if want := 100 * (100/row.Least.Value - 1); math.Abs(row.Longer.Value-want) > 1e-9 {
+			t.Errorf("it takes %g %% longer, not %g", row.Longer.Value, want)
+		}
+	}
+	want := "A border of exposed scrap 10.0 mm wide, at 20.0 mm, makes it from " + r.Scrap[3].Least.Text + " to " + r.Scrap[3].Most.Text + ", and takes "
+	if _, said, found := strings.Cut(r.Sentence, want); !found || said < "2.3 times" || said > "3.5 times" { // (60/40)^2 = 2.25 by area, and the edges are the border's
+		t.Errorf("it says %q, not %q", r.Sentence, want)
+	}
+	none := DistancesSaid(distances(drawn(100, 100), field.Read(inBath+"depth=0.2&vesselWidth=40&fill=40"), 128, func(float64) {}))
+	if len(none.Scrap) != 0 || strings.Contains(none.Sentence, "border") { // the bath has no room for one
+		t.Errorf("without room it says %q, %+v", none.Sentence, none.Scrap)
 	}
 }

@@ -53,6 +53,8 @@ const inBath = "width=40&gap=20&strength=200&metal=copper&density=30&"
 func TestEvenSays(t *testing.T) {
 	for _, c := range []struct{ fields, want string }{
 		{inBath + "depth=0.2", "uneven-time note"},
+		{inBath + "depth=0.2", "uneven-island note"},
+		{inBath + "depth=0.2", "Stop out first the exposed area 3"}, // the lone line, 30 to 32.5 mm from the left
 		{inBath + "depth=0.2&sheet=0.25", "uneven-through warn"},
 		{inBath + "depth=0.2&sheet=0.25&sides=2", "uneven-through warn"},
 		{inBath + "depth=0.2&line=0.25", "uneven-line warn"},

@@ -191,6 +191,7 @@ func (e *Evened) cautions(p evenPrinter) (list []advice.Caution) {
 		say("uneven-film", advice.Warn, field.Density, "Lower the current density: over "+p.say(field.Density, film.SI)+" the liquid says where it bites, and this picture is wrong.")
 	}
 	e.warnOfDeepest(p, say)
+	e.tellIslands(p, say)
 	if e.Result.Uncertainty >= rough {
 		say("uneven-rough", advice.Note, field.Width, "Rough: the grid is coarse for such fine lines, and the ends may be "+percent(e.Result.Uncertainty)+" of the mean off.")
 	}
@@ -218,6 +219,28 @@ func (e *Evened) warnOfDeepest(p evenPrinter, say say) {
 	if line.Known() && undercut.Known() && line.SI < bite.NarrowestLine(undercut.SI, deepest).SI && line.SI >= e.limit() {
 		say("uneven-line", advice.Warn, field.Line, "Draw the finest line wider: where it is deepest it is gone before the shallowest part is "+p.say(field.Depth, wanted)+" deep.")
 	}
+}
+
+// apart is how much deeper than the mean, of it, an exposed area must go on average to be told of.
+const apart = 0.05
+
+// tellIslands says which of the separate exposed areas goes deepest, and by how much.
+func (e *Evened) tellIslands(p evenPrinter, say say) {
+	islands := e.Result.Islands
+	if len(islands) < 2 {
+		return
+	}
+	deepest := islands[0]
+	for _, island := range islands {
+		if island.Mean > deepest.Mean {
+			deepest = island
+		}
+	}
+	if deepest.Mean < 1+apart {
+		return
+	}
+	say("uneven-island", advice.Note, field.Depth, "Stop out first the exposed area "+p.say(field.Width, deepest.Deepest.X)+" from the left, "+p.say(field.Width, deepest.Deepest.Y)+
+		" from the top: it goes deepest, "+p.depth(deepest.Mean)+" on average, "+percent(deepest.Mean-1)+" over the mean.")
 }
 
 // length is a depth, m, of which two figures are known.

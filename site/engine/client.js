@@ -103,8 +103,8 @@ import { laidParcel, parcelOf } from './picture.js'
  * @property {Caution[]} cautions
  * @property {Mistake[]} errors
  *
- * @typedef {{distance: Cell, least: Cell, most: Cell, spread: Cell, volts: Cell}} DistanceRow
- * @typedef {{sentence: string, rows: {distances: DistanceRow[]}, errors: Mistake[]}} Distances
+ * @typedef {{least: Cell, most: Cell, spread: Cell, volts: Cell, longer: Cell}} VariedRow longer: in % of the time that an even etch takes
+ * @typedef {{sentence: string, rows: {distances: (VariedRow & {distance: Cell})[], scrap: (VariedRow & {border: Cell})[]}, errors: Mistake[]}} Distances
  *
  * @typedef {{metal: string, salt: string, found: string, wanted: string, efficiency: string, range: string, odd: string, wrong: string}} LoggedRun
  * @typedef {{run: string, ended: string, note: string, fields: Record<string, string>}} MergedRun
@@ -224,7 +224,7 @@ function uneven() {
 
 /** @returns {Distances} */
 function undistanced() {
-  return { sentence: '', rows: { distances: [] }, errors: [fault] }
+  return { sentence: '', rows: { distances: [], scrap: [] }, errors: [fault] }
 }
 
 /** @returns {Many} */

@@ -140,10 +140,13 @@ func evenAtDistances(t *testing.T, p *page) {
 	p.brings("dropped", "stripes.png", "image/png", pngOf(t, stripes()))
 	p.measures("62.5 %")
 	p.evens()
-	p.ask(`[...document.querySelectorAll('.artwork .even button')].find((button) => button.textContent === 'Would another distance help?').click()`)
+	p.ask(`[...document.querySelectorAll('.artwork .even button')].find((button) => button.textContent === 'What would make it more even?').click()`)
 	p.until(`!document.querySelector('.artwork .even table').hidden`)
-	if rows := p.say(`return [...document.querySelectorAll('.artwork .even tbody th')].map((cell) => cell.textContent).join()`); rows != "10.0 mm,20.0 mm,40.0 mm,60.0 mm,80.0 mm" {
+	if rows := p.say(`return [...document.querySelectorAll('.artwork .even table:first-of-type tbody th')].map((cell) => cell.textContent).join()`); rows != "10.0 mm,20.0 mm,40.0 mm,60.0 mm,80.0 mm" {
 		t.Errorf("the distances are %q", rows) // 40 mm times a quarter, a half, 1, 1.5 and 2
+	}
+	if rows := p.say(`return [...document.querySelectorAll('.artwork .even table:last-of-type tbody th')].map((cell) => cell.textContent).join()`); rows != "none,5.00 mm,10.0 mm,20.0 mm" {
+		t.Errorf("the borders are %q", rows) // an eighth, a quarter and half of 40 mm
 	}
 	if said := p.say(`return document.querySelector('.artwork .even table').previousElementSibling.textContent`); !strings.HasPrefix(said, "Of these distances 10.0 mm is the most even") {
 		t.Errorf("it says %q", said)

@@ -29,8 +29,8 @@ const noLeast = 'How shallow the shallowest part is isn’t known: choose a pict
 const names = { least: 'Shallowest part', most: 'Deepest part', spread: 'Spread', bathResistance: 'Bath resistance' }
 
 /** @typedef {import('../../engine/client.js').Even} Even */
-/** What is told of each distance. */
-const columns = /** @type {const} */ ([['distance', 'Distance'], ['least', 'Shallowest'], ['most', 'Deepest'], ['volts', 'Volts in the bath']])
+/** What is told of each distance, and of each border. */
+const columns = /** @type {const} */ ([['least', 'Shallowest'], ['most', 'Deepest'], ['volts', 'Volts in the bath'], ['longer', 'Takes longer']])
 
 /** @typedef {NonNullable<Even['map']>} EvenMap */
 /** @typedef {import('../../engine/client.js').Spot} Spot */
@@ -43,7 +43,7 @@ const columns = /** @type {const} */ ([['distance', 'Distance'], ['least', 'Shal
 export function setUpEven(desk, place, source) {
   const { form } = desk
   const filling = new Filling(form)
-  const { ask, cancel, bar, busy, said, figure, view, figures, strips, section, compare, compared, table } = frame()
+  const { ask, cancel, bar, busy, said, figure, view, figures, strips, section, compare, compared, tables } = frame()
   const { kept, sums, clear, choices } = keptFrame()
   place.querySelector('.make')?.before(section)
   place.append(kept)
@@ -73,7 +73,7 @@ export function setUpEven(desk, place, source) {
     })
   }
 
-  /** Solves it at other distances too. */
+  /** Solves it at other distances too, and with a border of scrap. */
   async function compareDistances() {
     const picture = source.picture(), bench = desk.bench()
     if (!picture || !bench) return
@@ -82,8 +82,11 @@ export function setUpEven(desk, place, source) {
       if (options.signal?.aborted) return
       const [wrong] = errors
       put(compared, wrong?.code === 'internal' ? failed : sentence || wrong?.text || '')
-      table.hidden = rows.distances.length === 0
-      table.tBodies[0].replaceChildren(...rows.distances.map((row) => make('tr', heading(row.distance.text), ...columns.slice(1).map(([name]) => make('td', row[name].text)))))
+      const told = [rows.distances.map((row) => ({ at: row.distance, ...row })), rows.scrap.map((row) => ({ at: row.border, ...row }))]
+      for (const [index, list] of told.entries()) {
+        tables[index].hidden = list.length === 0
+        tables[index].tBodies[0].replaceChildren(...list.map((row) => make('tr', heading(row.at.text), ...columns.map(([name]) => make('td', row[name].text)))))
+      }
     })
   }
 
@@ -105,7 +108,7 @@ export function setUpEven(desk, place, source) {
   /** What was said of other distances goes. */
   function forget() {
     put(compared, '')
-    table.hidden = true
+    for (const table of tables) table.hidden = true
   }
 
   /** Ends what is under way. */
@@ -124,10 +127,10 @@ export function setUpEven(desk, place, source) {
     const [wrong] = even.errors
     put(said, wrong?.code === 'internal' ? failed : even.sentence || wrong?.text || '')
     map = even.map
+    source.solved(map)
     figure.hidden = compare.hidden = !map
     forget()
     strips.replaceChildren(...even.cautions.map(stripOf))
-    source.solved(map)
     figures.replaceChildren(...Object.entries(names).flatMap(([name, label]) => {
       const answer = even.answers[name]
       return answer ? [make('div', make('dt', label), make('dd', answer.text))] : []
@@ -154,10 +157,10 @@ export function setUpEven(desk, place, source) {
     stop()
     solvedBy = undefined
     map = undefined
+    source.solved(map)
     figure.hidden = compare.hidden = true
     forget()
     put(said, '')
-    source.solved(map)
     strips.replaceChildren()
     figures.replaceChildren()
     filling.part()
@@ -250,14 +253,17 @@ function frame() {
   const figure = make('figure', view.place, view.here, view.scale, view.ends)
   figure.hidden = true
   const figures = make('dl'), strips = classed('strips', make('ul'))
-  const compare = button('Would another distance help?'), compared = classed('told', make('p'))
+  const compare = button('What would make it more even?'), compared = classed('told', make('p'))
   compare.hidden = true
   compared.setAttribute('role', 'status')
-  const head = make('thead', make('tr', ...columns.map(([, label]) => heading(label, 'col'))))
-  const table = /** @type {HTMLTableElement} */ (make('table', head, make('tbody')))
-  table.hidden = true
-  const section = classed('even', make('section', classed('acts', make('div', ask, compare)), busy, said, figure, figures, strips, compared, table))
-  return { ask, cancel, bar, busy, said, view, figure, figures, strips, section, compare, compared, table }
+  const tables = ['Distance', 'Border of scrap'].map((first) => {
+    const head = make('thead', make('tr', ...[first, ...columns.map(([, label]) => label)].map((label) => heading(label, 'col'))))
+    const table = /** @type {HTMLTableElement} */ (make('table', head, make('tbody')))
+    table.hidden = true
+    return table
+  })
+  const section = classed('even', make('section', classed('acts', make('div', ask, compare)), busy, said, figure, figures, strips, compared, ...tables))
+  return { ask, cancel, bar, busy, said, view, figure, figures, strips, section, compare, compared, tables }
 }
 
 /**
