@@ -46,6 +46,19 @@ func distancesJSON(r picture.DistanceReply) string {
 	return string(w.out)
 }
 
+func (w *writer) contours(list []picture.Contour) {
+	w.array("contours")
+	for _, c := range list {
+		w.open('{')
+		w.string("text", c.Text)
+		w.string("path", c.Path)
+		w.number("across", c.Across)
+		w.number("down", c.Down)
+		w.close('}')
+	}
+	w.close(']')
+}
+
 // varied writes rows, each under what stands first in it.
 func (w *writer) varied(key, first string, rows []picture.VariedRow) {
 	w.array(key)
@@ -98,6 +111,7 @@ func evenJSON(r picture.EvenReply) string {
 		w.number("first", float64(r.First))
 		w.shades("shades", r.Shades)
 		w.shades("scale", r.Scale)
+		w.contours(r.Contours)
 		w.close('}')
 	}
 	w.array("assumed")

@@ -307,6 +307,8 @@ export interface Evenness {
     shades: Shade[]
     /** Of the colours, from shallow to deep. */
     scale: Shade[]
+    /** Lines of the same depth: SVG path data in per cent of width and height, and the place of the text as shares of them. */
+    contours: { text: string; path: string; across: number; down: number }[]
   }
   /** Fields that were blank and that something stood for. */
   assumed: (keyof Fields)[]

@@ -22,6 +22,7 @@ type EvenReply struct {
 	Scale    []Shade   // of the colours, from shallow to deep
 	Shades   []Shade   // of each level that the map holds, from First on
 	First    int       // the least level but 0
+	Contours []Contour
 	Fields   []Filled
 	Assumed  []field.Name
 	Cautions []advice.Caution
@@ -62,6 +63,7 @@ func EvenSaid(e Evened) EvenReply {
 	r.Levels = levelsOf(r.Map)
 	r.First, r.Shades = p.shades(r.Levels, e)
 	low, high := e.ends()
+	r.Contours = p.contours(r.Map, low, high)
 	for i := range scaleSteps {
 		share := float64(i) / (scaleSteps - 1)
 		r.Scale = append(r.Scale, Shade{p.depth(low + share*(high-low)), colourOf(share)})

@@ -92,6 +92,7 @@ import { laidParcel, parcelOf } from './picture.js'
  * @property {number} first the least level, that of the first of the shades
  * @property {Shade[]} shades of the levels
  * @property {Shade[]} scale
+ * @property {{text: string, path: string, across: number, down: number}[]} contours paths in per cent of the map's width and height, the label's place in shares
  *
  * @typedef {object} Even
  * @property {string} sentence

@@ -133,6 +133,34 @@ func (p *page) cutsAlong() {
 	}
 }
 
+// hasContours: they stand over the map where they are asked for, where more contrast is wanted, and
+// on paper, which has nothing else of the part.
+func (p *page) hasContours() {
+	p.Helper()
+	const seen = `return ['.view .contours', '.scale', '.acts'].filter((one) => getComputedStyle(document.querySelector('.artwork .even ' + one)).display !== 'none').join()`
+	toggle := `[...document.querySelectorAll('.artwork .even button')].find((button) => button.textContent === 'Contour lines').click()`
+	media := func(media string, features ...map[string]string) {
+		if err := p.DevTools("Emulation.setEmulatedMedia", map[string]any{"media": media, "features": append([]map[string]string{}, features...)}); err != nil {
+			p.Error(err)
+		}
+	}
+	for _, c := range []struct {
+		name, want string
+		before     func()
+	}{
+		{"as it is", ".scale,.acts", func() {}},
+		{"asked for", ".view .contours,.scale,.acts", func() { p.ask(toggle) }},
+		{"asked for no more", ".scale,.acts", func() { p.ask(toggle) }},
+		{"with more contrast", ".view .contours,.scale,.acts", func() { media("", map[string]string{"name": "prefers-contrast", "value": "more"}) }},
+		{"on paper", ".view .contours,.scale", func() { media("print") }},
+	} {
+		if c.before(); p.say(seen) != c.want {
+			p.Errorf("%s there is %q, not %q", c.name, p.say(seen), c.want)
+		}
+	}
+	media("")
+}
+
 // evenAtDistances: nearer, each part has its own column of bath.
 func evenAtDistances(t *testing.T, p *page) {
 	p.fill(stripedJob)
@@ -140,6 +168,7 @@ func evenAtDistances(t *testing.T, p *page) {
 	p.brings("dropped", "stripes.png", "image/png", pngOf(t, stripes()))
 	p.measures("62.5 %")
 	p.evens()
+	p.hasContours()
 	p.ask(`[...document.querySelectorAll('.artwork .even button')].find((button) => button.textContent === 'What would make it more even?').click()`)
 	p.until(`!document.querySelector('.artwork .even table').hidden`)
 	if rows := p.say(`return [...document.querySelectorAll('.artwork .even table:first-of-type tbody th')].map((cell) => cell.textContent).join()`); rows != "10.0 mm,20.0 mm,40.0 mm,60.0 mm,80.0 mm" {

@@ -43,7 +43,7 @@ const columns = /** @type {const} */ ([['least', 'Shallowest'], ['most', 'Deepes
 export function setUpEven(desk, place, source) {
   const { form } = desk
   const filling = new Filling(form)
-  const { ask, cancel, bar, busy, said, figure, view, figures, strips, section, compare, compared, tables } = frame()
+  const { ask, lines, cancel, bar, busy, said, figure, view, figures, strips, section, compare, compared, tables } = frame()
   const { kept, sums, clear, choices } = keptFrame()
   place.querySelector('.make')?.before(section)
   place.append(kept)
@@ -128,7 +128,7 @@ export function setUpEven(desk, place, source) {
     put(said, wrong?.code === 'internal' ? failed : even.sentence || wrong?.text || '')
     map = even.map
     source.solved(map)
-    figure.hidden = compare.hidden = !map
+    figure.hidden = compare.hidden = lines.hidden = !map
     forget()
     strips.replaceChildren(...even.cautions.map(stripOf))
     figures.replaceChildren(...Object.entries(names).flatMap(([name, label]) => {
@@ -145,6 +145,7 @@ export function setUpEven(desk, place, source) {
     paint(view.canvas, map)
     mark(view.canvas, 'aria-label', even.sentence)
     view.spots.replaceChildren(...apart(even.rows.spots).flatMap(spotOf))
+    view.contours.replaceChildren(...map.contours.flatMap(contourOf))
     view.scale.replaceChildren(...map.scale.map(({ colour }) => swatch(colour)))
     const { scale } = map
     view.ends.replaceChildren(...[0, (scale.length - 1) / 2, scale.length - 1].map((at) => make('span', scale[at].text)))
@@ -158,7 +159,7 @@ export function setUpEven(desk, place, source) {
     solvedBy = undefined
     map = undefined
     source.solved(map)
-    figure.hidden = compare.hidden = true
+    figure.hidden = compare.hidden = lines.hidden = true
     forget()
     put(said, '')
     strips.replaceChildren()
@@ -201,6 +202,7 @@ export function setUpEven(desk, place, source) {
   })
 
   ask.addEventListener('click', () => void solve(true))
+  lines.addEventListener('click', () => mark(lines, 'aria-pressed', `${section.classList.toggle('lined')}`))
   compare.addEventListener('click', () => void compareDistances())
   cancel.addEventListener('click', stop)
 
@@ -253,6 +255,9 @@ function frame() {
   const figure = make('figure', view.place, view.here, view.scale, view.ends)
   figure.hidden = true
   const figures = make('dl'), strips = classed('strips', make('ul'))
+  const lines = button('Contour lines')
+  lines.hidden = true
+  mark(lines, 'aria-pressed', 'false')
   const compare = button('What would make it more even?'), compared = classed('told', make('p'))
   compare.hidden = true
   compared.setAttribute('role', 'status')
@@ -262,8 +267,8 @@ function frame() {
     table.hidden = true
     return table
   })
-  const section = classed('even', make('section', classed('acts', make('div', ask, compare)), busy, said, figure, figures, strips, compared, ...tables))
-  return { ask, cancel, bar, busy, said, view, figure, figures, strips, section, compare, compared, tables }
+  const section = classed('even', make('section', classed('acts', make('div', ask, lines, compare)), busy, said, figure, figures, strips, compared, ...tables))
+  return { ask, lines, cancel, bar, busy, said, view, figure, figures, strips, section, compare, compared, tables }
 }
 
 /**
@@ -280,7 +285,8 @@ function heading(text, of = 'row') {
 function viewFrame() {
   const canvas = /** @type {HTMLCanvasElement} */ (make('canvas'))
   canvas.setAttribute('role', 'img')
-  const spots = svg('g'), cross = svg('g')
+  const contours = svg('g'), spots = svg('g'), cross = svg('g')
+  mark(contours, 'class', 'contours')
   for (const role of ['halo', 'ring']) {
     const ring = svg('circle')
     mark(ring, 'class', role)
@@ -289,14 +295,14 @@ function viewFrame() {
   }
   const marks = svg('svg')
   mark(marks, 'aria-hidden', 'true')
-  marks.append(spots, cross)
+  marks.append(contours, spots, cross)
   const place = classed('view', make('div', canvas, marks))
   place.tabIndex = 0
   place.setAttribute('role', 'application')
   place.setAttribute('aria-label', 'Depth map. Arrow keys move the place whose depth is read.')
   const here = classed('here', make('p'))
   here.setAttribute('role', 'status')
-  return { place, canvas, spots, cross, here, scale: classed('scale', make('div')), ends: classed('ends', make('div')) }
+  return { place, canvas, contours, spots, cross, here, scale: classed('scale', make('div')), ends: classed('ends', make('div')) }
 }
 
 /** What a picture gave, with or without the picture: its figures, and what the depth is reached by. */
@@ -390,6 +396,25 @@ function spotOf({ across, down, depth }) {
     both.append(ring, text)
     return both
   })
+}
+
+/** A line of one depth, and the depth on it. @param {EvenMap['contours'][number]} contour */
+function contourOf({ path, across, down, text }) {
+  const frame = svg('svg')
+  mark(frame, 'viewBox', '0 0 100 100')
+  mark(frame, 'preserveAspectRatio', 'none')
+  const line = svg('path')
+  mark(line, 'd', path)
+  frame.append(line)
+  return [frame, ...['halo', 'ring'].map((role) => {
+    const label = svg('text')
+    mark(label, 'class', role)
+    mark(label, 'x', `${100 * across}%`)
+    mark(label, 'y', `${100 * down}%`)
+    mark(label, 'text-anchor', across > 0.8 ? 'end' : across < 0.2 ? 'start' : 'middle')
+    label.textContent = text
+    return label
+  })]
 }
 
 /** @param {string} colour */
