@@ -371,20 +371,7 @@ func (c *cutAlong) dimensions() {
 		notes = insert(notes, note{leaveAtLeast, c.Least.Text, y})
 	}
 	c.drawing.add(Dimension, down(chain, c.x(c.Where.SI), faceY, floor))
-	c.column(notes)
-}
-
-// column writes the notes beside the chain, from the top.
-func (c *cutAlong) column(notes []note) {
-	for i, y := range spread(notes, alongTop) {
-		n := notes[i]
-		end := chainX + 1.3
-		if n.word == leaveAtLeast {
-			end = chainX + keepOver
-		}
-		c.drawing.add(Leader, segment(end, n.at, columnX-0.6, y+1))
-		c.drawing.pair(n.word, n.figure, columnX, y, columnRight-columnX)
-	}
+	c.drawing.noteColumn(notes, alongTop, chainX+1.3)
 }
 
 // ends names the ends of the line as they are named on the picture.

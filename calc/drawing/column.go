@@ -49,3 +49,16 @@ func (d *Drawing) pair(word, figure string, x, y, room float64) {
 	d.write(Figure, figure, x, y+rowHeight, wordSize, Start)
 	d.bold(room)
 }
+
+// noteColumn writes notes beside a chain of depths, the first at a height or below, each
+// with a leader from the chain or from the level to leave.
+func (d *Drawing) noteColumn(notes []note, top, chain float64) {
+	for i, y := range spread(notes, top) {
+		n, from := notes[i], chain
+		if n.word == leaveAtLeast {
+			from = chainX + keepOver
+		}
+		d.add(Leader, segment(from, n.at, columnX-0.6, y+1))
+		d.pair(n.word, n.figure, columnX, y, columnRight-columnX)
+	}
+}

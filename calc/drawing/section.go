@@ -301,7 +301,7 @@ func (d *drawn) dimensions() {
 		notes = insert(notes, note{leaveAtLeast, d.Least.Text, y})
 	}
 	d.drawing.add(Dimension, chain)
-	d.column(notes)
+	d.drawing.noteColumn(notes, sectionColumn, chainX+0.3)
 }
 
 // bottomY is the lower end of what is left: the back, or the floor of its bite.
@@ -310,19 +310,6 @@ func (d *drawn) bottomY() float64 {
 		return d.y(d.depth, true)
 	}
 	return d.back
-}
-
-// column writes the notes beside the chain, from the top.
-func (d *drawn) column(notes []note) {
-	for i, y := range spread(notes, sectionColumn) {
-		n := notes[i]
-		end := chainX + 0.3
-		if n.word == leaveAtLeast {
-			end = chainX + keepOver
-		}
-		d.drawing.add(Leader, segment(end, n.at, columnX-0.6, y+1))
-		d.drawing.pair(n.word, n.figure, columnX, y, columnRight-columnX)
-	}
 }
 
 // headings names the resist, the line and the gap over the sheet, with the
