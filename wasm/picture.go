@@ -15,7 +15,7 @@ import (
 // measure reads a picture and gives the map of what it measured beside the reply;
 // prepare makes it ready to print. The first line of
 // the text is blank where the bytes are those of a file, or the pixels across and
-// down of raw ones; the fields stand after it.
+// down of raw ones, or the name of a picture to learn from; the fields stand after it.
 func measure(args string, data []byte, progress func(share float64)) (string, []byte) {
 	p, fields, err := pictureOf(args, data)
 	if err != nil {
@@ -37,6 +37,9 @@ func prepare(args string, data []byte, progress func(share float64)) (string, []
 func pictureOf(args string, data []byte) (artwork.Picture, *field.Set, error) {
 	size, text, _ := strings.Cut(args, "\n")
 	fields := field.Read(text)
+	if p, ok := picture.Classic(size); ok {
+		return p, fields, nil
+	}
 	if size == "" {
 		p, err := artwork.Decode(data)
 		return p, fields, err

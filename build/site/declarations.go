@@ -232,8 +232,8 @@ export interface Drawings {
   label?: Drawing
 }
 
-/** The bytes of a PNG or JPEG, a file of them, or pixels as ImageData has them. */
-export type Picture = Uint8Array | ArrayBuffer | Blob | { width: number; height: number; data: Uint8Array | Uint8ClampedArray }
+/** The bytes of a PNG or JPEG, a file of them, pixels as ImageData has them, or one to learn from: a lone line beside an open field, or a field in a frame. */
+export type Picture = Uint8Array | ArrayBuffer | Blob | { width: number; height: number; data: Uint8Array | Uint8ClampedArray } | { classic: 'line' | 'frame' }
 
 /** A narrow line or space; x and y are its middle, from the top left. */
 export interface Narrow {

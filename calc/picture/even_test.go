@@ -190,3 +190,22 @@ func TestEvenWithoutDepth(t *testing.T) {
 		t.Errorf("%s, %v", r.Sentence, r.Spots[0])
 	}
 }
+
+// Of the pictures to learn from the lone line goes deeper than the field beside it, and the
+// frame than its field: both are 40 mm wide, and the line is of 1 mm.
+func TestClassic(t *testing.T) {
+	for name, island := range map[string]string{"line": "Stop out first the exposed area 5", "frame": "Stop out first the exposed area "} {
+		p, ok := Classic(name)
+		e, r := evened(p, "gap=20&depth=0.2")
+		said := ""
+		for _, c := range r.Cautions {
+			said += c.Text
+		}
+		if !ok || math.Abs(e.Art.Width-0.04) > 1e-9 || !strings.Contains(said, island) {
+			t.Errorf("%s: %g m wide, %s", name, e.Art.Width, said)
+		}
+	}
+	if _, ok := Classic("160 160"); ok {
+		t.Error("a size is a picture to learn from")
+	}
+}

@@ -4,7 +4,7 @@
  * The bytes are copied, so that the caller's own stay. If there is no picture, no
  * bytes are sent, and the program says that it can't be read.
  *
- * @param {unknown} picture the bytes of a PNG or JPEG, or {width, height, data} as ImageData has it
+ * @param {unknown} picture the bytes of a PNG or JPEG, or {width, height, data} as ImageData has it, or {classic: 'line'} or 'frame'
  * @param {string} fields
  * @returns {Promise<import('./start.js').Parcel>}
  */
@@ -13,7 +13,8 @@ export async function parcelOf(picture, fields) {
     if (picture instanceof Blob) return { text: `\n${fields}`, bytes: new Uint8Array(await picture.arrayBuffer()) }
     const file = bytesOf(picture)
     if (file) return { text: `\n${fields}`, bytes: file }
-    const { width, height, data } = /** @type {{width: number, height: number, data: unknown}} */ (picture)
+    const { width, height, data, classic } = /** @type {{width: number, height: number, data: unknown, classic: unknown}} */ (picture)
+    if (classic === 'line' || classic === 'frame') return { text: `${classic}\n${fields}` }
     return { text: `${Number(width)} ${Number(height)}\n${fields}`, bytes: bytesOf(data) }
   } catch {
     return { text: `\n${fields}` }

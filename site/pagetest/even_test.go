@@ -133,6 +133,22 @@ func (p *page) cutsAlong() {
 	}
 }
 
+// learns: without a picture of one's own the lone line beside a field stands there as one,
+// with what it fills in, and its depths; it goes as any does.
+func (p *page) learns() {
+	p.Helper()
+	p.until(`document.querySelector('.artwork .like button:not([data-fill])') !== null`)
+	p.ask(`document.querySelector('.artwork .like button:not([data-fill])').click()`)
+	p.until(`!document.querySelector('.artwork .even figure')?.hidden && document.querySelector('.artwork .shown')?.hidden === false`)
+	p.until(`document.querySelector('.artwork .even .strips').textContent.includes('goes deepest')`)
+	p.holdsAbout("width", 40, 1e-3)
+	p.click(".artwork [data-remove]")
+	p.until(`document.querySelector('.artwork .shown').hidden`)
+	if got := p.say(`return document.querySelector('[data-field=width] input').value`); got != "" {
+		p.Errorf("without it the width is %q", got)
+	}
+}
+
 // hasContours: they stand over the map where they are asked for, where more contrast is wanted, and
 // on paper, which has nothing else of the part.
 func (p *page) hasContours() {
@@ -163,6 +179,7 @@ func (p *page) hasContours() {
 
 // evenAtDistances: nearer, each part has its own column of bath.
 func evenAtDistances(t *testing.T, p *page) {
+	p.learns()
 	p.fill(stripedJob)
 	p.fill(map[string]string{"gap": "40", "strength": "200"})
 	p.brings("dropped", "stripes.png", "image/png", pngOf(t, stripes()))

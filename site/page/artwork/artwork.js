@@ -32,6 +32,7 @@ const heavy = 400_000
 const lost = 'What reads pictures could not be loaded, or ran out of memory. With the internet, choose the picture again; if it is large, save it smaller.'
 
 /** @typedef {{camera?: boolean, fields?: string[]}} How a picture comes: just taken, a photograph then; or kept with a job, with the fields that it filled */
+/** @typedef {import('./classic.js').Classic} Classic */
 
 /**
  * @param {import('../page.js').Desk} desk
@@ -48,7 +49,7 @@ export function setUpArtwork(desk, part, place) {
   const busy = /** @type {HTMLElement} */ (place.querySelector('.busy'))
   const black = [.../** @type {NodeListOf<HTMLInputElement>} */ (place.querySelectorAll('[data-field=black]'))]
 
-  /** @type {import('./open.js').Picture | undefined} */
+  /** @type {import('./open.js').Picture | {classic: Classic} | undefined} */
   let picture
   /** The file that it was opened from, and whether it is kept with a job. @type {{file: File, kept: boolean} | undefined} */
   let source
@@ -91,8 +92,17 @@ export function setUpArtwork(desk, part, place) {
     }
   }
 
+  /** One to learn from, and how even it will be. @param {Classic} classic */
+  async function learn(classic) {
+    asDrawing(form.others)
+    source = undefined
+    photograph.gone()
+    await measure({ classic }, true)
+    await even.ask()
+  }
+
   /**
-   * @param {import('./open.js').Picture} of
+   * @param {import('./open.js').Picture | {classic: Classic}} of
    * @param {boolean} fresh whether it is a new one: what it fills in, Undo takes back
    */
   async function measure(of, fresh) {
@@ -138,7 +148,7 @@ export function setUpArtwork(desk, part, place) {
   }
 
   /**
-   * @param {import('./open.js').Picture} of
+   * @param {import('./open.js').Picture | {classic: Classic}} of
    * @param {import('../../engine/client.js').Measured} measured
    * @param {boolean} fresh
    */
@@ -221,6 +231,7 @@ export function setUpArtwork(desk, part, place) {
 
   return {
     take,
+    learn,
     /** The picture that stands here, and the fields that it filled. */
     standing: () => picture && source && { ...source, fields: filling.held() },
   }

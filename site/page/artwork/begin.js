@@ -5,6 +5,7 @@
 import { closer } from 'build:seal'
 import { frameOf, put } from '../element.js'
 import { scriptOf } from '../start/script.js'
+import { setUpClassics } from './classic.js'
 import { setUpOffer } from './offer.js'
 
 /** @typedef {typeof import('./closer.js')} Closer what that script hands to the page */
@@ -59,15 +60,19 @@ function setUpPart(desk, part) {
     return there
   }
 
-  take = async (file, how) => {
+  /** Opens the part with all of it, and says so if it can't be had. */
+  async function opened() {
     part.open = true
     try {
-      await rest()
+      return await rest()
     } catch {
-      return put(asks, lost)
+      put(asks, lost)
+      return undefined
     }
-    await there?.take(file, how)
   }
+
+  take = async (file, how) => (await opened())?.take(file, how)
+  setUpClassics(place, async (classic) => (await opened())?.learn(classic))
 
   // What a picture gave is told by the rest of the part, without the picture too.
   const told = () => { if (!there && gave.some((name) => desk.form.others.has(name))) rest().catch(() => {}) }

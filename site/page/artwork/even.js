@@ -38,7 +38,7 @@ const columns = /** @type {const} */ ([['least', 'Shallowest'], ['most', 'Deepes
 /**
  * @param {import('../page.js').Desk} desk
  * @param {Element} place of the part
- * @param {{picture: () => import('./open.js').Picture | undefined, solved: (map: EvenMap | undefined) => void}} source its picture, and who hears of the depths
+ * @param {{picture: () => object | undefined, solved: (map: EvenMap | undefined) => void}} source its picture, and who hears of the depths
  */
 export function setUpEven(desk, place, source) {
   const { form } = desk
@@ -235,6 +235,7 @@ export function setUpEven(desk, place, source) {
   settle() // what a link brought
 
   return {
+    ask: () => solve(true),
     drop,
     /** What it filled in goes. */
     clear: () => filling.clear(),
@@ -344,6 +345,9 @@ function classed(names, element) {
 /** @param {string} tag */
 const svg = (tag) => document.createElementNS('http://www.w3.org/2000/svg', tag)
 
+/** How many pixels a map has at least on its longer side: a small one in a large bath has few cells. */
+const fine = 320
+
 /**
  * Paints each level in the colour of its shade; resist stays the canvas's ground.
  *
@@ -353,11 +357,17 @@ const svg = (tag) => document.createElementNS('http://www.w3.org/2000/svg', tag)
 function paint(canvas, { width, height, levels, first, shades }) {
   const context = canvas.getContext('2d')
   if (!levels || !context) return
-  canvas.width = width
-  canvas.height = height
-  const image = context.createImageData(width, height)
+  const times = Math.ceil(fine / Math.max(width, height))
+  canvas.width = width * times
+  canvas.height = height * times
+  const image = context.createImageData(canvas.width, canvas.height)
   const colours = shades.map(({ colour }) => [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16)))
-  for (const [at, level] of levels.entries()) if (level) image.data.set([...colours[level - first], 255], 4 * at)
+  for (let y = 0; y < canvas.height; y++) {
+    for (let x = 0; x < canvas.width; x++) {
+      const level = levels[Math.floor(y / times) * width + Math.floor(x / times)]
+      if (level) image.data.set([...colours[level - first], 255], 4 * (y * canvas.width + x))
+    }
+  }
   context.putImageData(image, 0, 0)
 }
 

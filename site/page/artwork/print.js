@@ -16,7 +16,7 @@ const nameOf = ({ dataset }) => dataset.field ?? ''
 
 /**
  * @typedef {object} Source
- * @property {() => import('./open.js').Picture | undefined} picture
+ * @property {() => object | undefined} picture
  * @property {() => Record<string, string>} fields that it is read by
  * @property {(work: (options: import('../../engine/client.js').Options) => Promise<void>) => Promise<void>} busy shows the progress of work, and Cancel
  *

@@ -1,0 +1,26 @@
+package picture
+
+import (
+	"saltbite/calc/artwork"
+	"saltbite/calc/evenness"
+)
+
+// Classic is a picture to learn from where there is none of one's own: "line", a lone line
+// beside an open field, or "frame", a field in a frame. What is exposed is white.
+func Classic(name string) (artwork.Picture, bool) {
+	var c evenness.Classic
+	switch name {
+	case "line":
+		c = evenness.LoneLine()
+	case "frame":
+		c = evenness.Frame()
+	default:
+		return artwork.Picture{}, false
+	}
+	p := artwork.Picture{Width: c.Picture.Columns, Height: c.Picture.Rows, Grey: make([]byte, len(c.Picture.Open)),
+		DensityX: float64(c.Picture.Columns) / c.Width, DensityY: float64(c.Picture.Rows) / c.Height}
+	for i, share := range c.Picture.Open {
+		p.Grey[i] = byte(255 * share)
+	}
+	return p, true
+}
