@@ -54,9 +54,9 @@ const plain = ['lock', 'show']
 const look = ['paper', 'ink', 'accent', 'font']
 
 /** Its place is kept while it waits, so that of ten only those near the screen start. */
-const shape = `:host{display:block}
-iframe{display:block;inline-size:100%;block-size:40rem;border:0}
-.waiting{display:block;min-block-size:40rem}
+const shape = `:host,iframe,.tall{display:block}
+iframe{inline-size:100%;block-size:40rem;border:0}
+.tall{min-block-size:40rem}
 :host([hidden]),[hidden]{display:none}`
 
 /** The fields' names by those of their attributes. */
@@ -95,7 +95,7 @@ function elementOf(page) {
       const sheet = new CSSStyleSheet()
       sheet.replaceSync(shape)
       this.#root.adoptedStyleSheets = [sheet]
-      this.#slot.className = 'waiting'
+      this.#slot.className = 'tall'
       this.#root.append(this.#slot)
     }
 
@@ -114,7 +114,7 @@ function elementOf(page) {
       if (!this.#frame) return
       // Put back far from the screen it waits again, as tall as it was.
       this.#slot.style.minBlockSize = this.#frame.style.blockSize
-      this.#slot.className = 'waiting'
+      this.#slot.className = 'tall'
       this.#slot.hidden = false
       this.#frame.remove()
       this.#frame = undefined
