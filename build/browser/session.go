@@ -260,6 +260,15 @@ func (s *Session) Hold(x, y int) error {
 	return s.point(params{"type": "pointerMove", "duration": 0, "x": x, "y": y, "origin": "viewport"}, params{"type": "pointerDown", "button": 0})
 }
 
+// Drag presses on a place of the window and moves what is held to another, by way of
+// one between, until Lift. One engine forgets between two commands that a button is held.
+func (s *Session) Drag(fromX, fromY, toX, toY int) error {
+	to := func(x, y, duration int) params {
+		return params{"type": "pointerMove", "duration": duration, "x": x, "y": y, "origin": "viewport"}
+	}
+	return s.point(to(fromX, fromY, 0), params{"type": "pointerDown", "button": 0}, to((fromX+toX)/2, (fromY+toY)/2, 20), to(toX, toY, 20))
+}
+
 // Lift ends the press.
 func (s *Session) Lift() error { return s.point(params{"type": "pointerUp", "button": 0}) }
 

@@ -41,7 +41,7 @@ type Picture struct {
 }
 
 // Error is why a picture or what was asked of it can't be used. Field is the
-// field to change: width, height, corners, threshold, dpi, copies or paper; empty: the picture.
+// field to change: width, height, corners, ruler, threshold, dpi, copies or paper; empty: the picture.
 type Error struct{ Field, Text string }
 
 func (e *Error) Error() string { return e.Text }

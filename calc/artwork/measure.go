@@ -12,6 +12,7 @@ type Options struct {
 	BlackEtches   bool    // black is open; else black keeps the metal
 	Threshold     float64 // of a photograph: the share of white above which it counts as white
 	Corners       Corners // of a photograph
+	Ruler         Ruler   // it gives the size where neither Width nor Height does
 	Lost          float64 // m: resist narrower than this is lost, 2 x undercut x depth
 }
 
@@ -106,6 +107,10 @@ func Cover(p Picture, o Options, progress func(share float64)) (Result, error) {
 // covered is the flat sheet, its size and how much of it is open. progress hears shares of it.
 func (o Options) covered(p Picture, progress func(share float64)) (Picture, Result, error) {
 	if err := p.whole(); err != nil {
+		return Picture{}, Result{}, err
+	}
+	o, err := o.scaled(p)
+	if err != nil {
 		return Picture{}, Result{}, err
 	}
 	sheet, threshold, err := o.flat(p, progress)

@@ -87,3 +87,36 @@ func TestOtsu(t *testing.T) {
 		t.Errorf("%v", got)
 	}
 }
+
+// A ruler of 2 beside a sheet of 4 to 3, as the pinhole camera above sees both, gives the
+// sheet's width; without corners it does where the view is straight, with pixels that need not be square.
+func TestRuler(t *testing.T) {
+	p := Picture{Width: 2400, Height: 1800}
+	seen := func(x, y float64) Point {
+		x, z := x*math.Cos(0.3), x*math.Sin(0.3)
+		y, z = y*math.Cos(0.4)-z*math.Sin(0.4), y*math.Sin(0.4)+z*math.Cos(0.4)
+		return Point{1200 + 2000*x/(z+6), 900 + 2000*y/(z+6)}
+	}
+	sheet := Corners{seen(-2, -1.5), seen(2, -1.5), seen(2, 1.5), seen(-2, 1.5)}
+	for _, x := range []struct {
+		p     Picture
+		o     Options
+		width float64
+	}{
+		{p, Options{Corners: sheet, Ruler: Ruler{seen(-1, 1.7), seen(1, 1.7), 0.05}}, 0.1},
+		{p, Options{Corners: sheet, Ruler: Ruler{seen(-2.1, 1), seen(-2.1, -1), 0.05}}, 0.1},
+		{p, Options{Ruler: Ruler{Point{100, 100}, Point{700, 900}, 0.05}}, 0.12},
+		{Picture{Width: 2400, Height: 900, DensityX: 2, DensityY: 1}, Options{Ruler: Ruler{Point{100, 100}, Point{700, 500}, 0.05}}, 0.12},
+		{p, Options{Width: 0.03, Ruler: Ruler{Point{100, 100}, Point{700, 900}, 0.05}}, 0.03},
+		{p, Options{Height: 0.03, Ruler: Ruler{Point{100, 100}, Point{700, 900}, 0.05}}, 0},
+	} {
+		if o, err := x.o.scaled(x.p); err != nil || math.Abs(o.Width-x.width) > 1e-3*x.width {
+			t.Errorf("%+v: %v m, not %v (%v)", x.o, o.Width, x.width, err)
+		}
+	}
+	// Behind the camera's horizon there is no place of the sheet.
+	steep := Corners{{1000, 600}, {1400, 600}, {2000, 1700}, {400, 1700}}
+	if o, err := (Options{Corners: steep, Ruler: Ruler{Point{1200, 10}, Point{1200, 1000}, 0.05}}).scaled(p); err == nil {
+		t.Errorf("an end in the sky gives a width of %v m", o.Width)
+	}
+}

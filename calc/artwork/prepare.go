@@ -53,6 +53,10 @@ func Prepare(p Picture, o Options, with Printing, progress func(share float64)) 
 	if err := p.whole(); err != nil {
 		return Prepared{}, err
 	}
+	o, err := o.scaled(p)
+	if err != nil {
+		return Prepared{}, err
+	}
 	sheet, threshold, err := o.flat(p, func(share float64) { progress(0.1 * share) })
 	if err != nil {
 		return Prepared{}, err

@@ -9,7 +9,7 @@ import (
 // limits are the least and the most that a field takes: what no bench has lies
 // outside. Choices, no source; zero and a hundred per cent are bounds by nature.
 var limits = []struct{ names, least, most string }{
-	{"width height diameter hangerLength bareEdges line space gap vesselLength vesselWidth vesselDiameter fill hanger wire depthFound lineFound spaceFound", "0.001 mm", "10000 mm"},
+	{"width height diameter hangerLength bareEdges line space gap vesselLength vesselWidth vesselDiameter fill hanger wire rulerLength depthFound lineFound spaceFound", "0.001 mm", "10000 mm"},
 	{"sheet", "0.001 mm", "1000 mm"},
 	{"depth", "0.000001 mm", "100 mm"},
 	{"edge", "0 mm", "10000000 mm"},
@@ -100,7 +100,7 @@ func beyond(t *testing.T, text string, away float64, whole bool) string {
 
 // A word holds no more characters than its row says.
 func TestWordsAreLimited(t *testing.T) {
-	for name, most := range map[string]int{"mixed": 40, "corners": 120} {
+	for name, most := range map[string]int{"mixed": 40, "corners": 120, "ruler": 60} {
 		if s := one(name, strings.Repeat("é", most)); len(s.Errors()) > 0 {
 			t.Errorf("%s: %v", name, s.Errors())
 		}

@@ -76,6 +76,8 @@ const (
 	Mirror
 	Threshold
 	Corners
+	Ruler
+	RulerLength
 	Dpi
 	Copies
 	Paper

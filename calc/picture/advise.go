@@ -38,6 +38,9 @@ func (s Pictured) cautions(p picturePrinter) (list []advice.Caution) {
 	if !s.Fields.Blank(field.Diameter) {
 		say("round", advice.Note, field.Diameter, "The corners beside the round piece count too. Draw them as resist.")
 	}
+	if f := s.Fields; !f.Blank(field.Ruler) && !(f.Blank(field.Width) && f.Blank(field.Height) && f.Blank(field.Diameter)) {
+		say("ruler-aside", advice.Note, field.Ruler, "The size that is typed counts, not the ruler. Blank width and height to use the ruler.")
+	}
 	s.tellBalance(p, say)
 	return list
 }

@@ -107,7 +107,9 @@ func TestCautions(t *testing.T) {
 		{patch, "", "grey", "warn", []string{"6.25 % is grey"}, "balance"}, // 50 x 200 of 160,000
 		{drawn(50, 50), "", "one-tone", "warn", []string{"All of the picture is exposed"}, "grey"},
 		{drawn(50, 50), "black=etches", "one-tone", "warn", []string{"Nothing of the picture is exposed"}, "grey"},
-		{lines, "diameter=20", "round", "note", []string{"corners"}, "grey"},
+		{lines, "diameter=20", "round", "note", []string{"corners"}, "ruler-aside"},
+		{lines, "width=20&ruler=1+1;+90+90&rulerLength=5", "ruler-aside", "note", []string{"typed counts, not the ruler"}, "grey"},
+		{lines, "ruler=1+1;+90+90&rulerLength=5", "", "", nil, "ruler-aside"},
 	} {
 		found := c.code == ""
 		for _, said := range measured(c.picture, c.fields).Cautions {

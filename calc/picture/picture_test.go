@@ -56,6 +56,15 @@ func TestMeasured(t *testing.T) {
 		{"width=40&corners=1+2;+3+4;+5+6;+7", "error corners number"},
 		{"width=40&corners=1+2;+3+4;+5+6;+x+8", "error corners number"},
 		{"width=40&corners=1+2;+3+4;+5+6;+8+x", "error corners number"},
+		{"width=40&ruler=1+2", "error ruler number"},
+		{"ruler=10+50;+60+50&rulerLength=20", "88.0 % of 40.0 mm by 40.0 mm is exposed"},   // 50 of 100 pixels are 20 mm
+		{"ruler=10+10;+40+50&rulerLength=1+in", "88.0 % of 50.8 mm by 50.8 mm is exposed"}, // 50 pixels aslant: 3, 4, 5
+		{"ruler=10+50;+60+50&rulerLength=20&width=30", "of 30.0 mm by 30.0 mm"},            // typed
+		{"ruler=10+50;+60+50", "88.0 % of the picture is exposed"},
+		{"ruler=10+50;+60+50", "error rulerLength missing"},
+		{"ruler=10+50;+60+50&rulerLength=some", "error rulerLength number"},
+		{"ruler=10+50;+16+50&rulerLength=20", "error ruler range"},
+		{"ruler=10+50;+160+50&rulerLength=20", "error ruler range"},
 		{"width=50&height=50&corners=0+0;+100+0;+100+100;+0+100", "of 50.0 mm by 50.0 mm is exposed"},
 	} {
 		if got := told(Measured(Measure(ring(t), field.Read(x.fields), quiet))); !strings.Contains(got, x.want) {

@@ -75,7 +75,7 @@ func Refused(fields *field.Set, err error) Pictured {
 // without which every answer would be wrong.
 func (s *Pictured) options() (artwork.Options, bool) {
 	f := s.Fields
-	if s.unreadable(field.Black, field.Threshold) {
+	if s.unreadable(field.Black, field.Threshold, field.RulerLength) {
 		return artwork.Options{}, false
 	}
 	o := artwork.Options{
@@ -85,14 +85,27 @@ func (s *Pictured) options() (artwork.Options, bool) {
 		Lost:        s.limit(),
 	}
 	if typed := f.Text(field.Corners); typed != "" {
-		var ok bool
-		if o.Corners, ok = cornersOf(typed); !ok {
-			s.Errors = append(s.Errors, field.Error{Field: field.Corners.String(), Code: string(quantity.BadNumber),
-				Text: quantity.Quote(typed) + " can't be read as four places. " + field.Corners.Row().Wanted()})
+		if !placesOf(typed, o.Corners[:]) {
+			s.unplaced(field.Corners)
 			return o, false
 		}
 	}
+	if typed := f.Text(field.Ruler); typed != "" {
+		var ends [2]artwork.Point
+		if !placesOf(typed, ends[:]) {
+			s.unplaced(field.Ruler)
+			return o, false
+		}
+		s.Errors = append(s.Errors, job.Missing(f, field.RulerLength)...)
+		o.Ruler = artwork.Ruler{From: ends[0], To: ends[1], Length: f.Amount(field.RulerLength).SI}
+	}
 	return o, true
+}
+
+// unplaced says that a field can't be read as places.
+func (s *Pictured) unplaced(name field.Name) {
+	s.Errors = append(s.Errors, field.Error{Field: name.String(), Code: string(quantity.BadNumber),
+		Text: quantity.Quote(s.Fields.Text(name)) + " can't be read as places. " + name.Row().Wanted()})
 }
 
 func (s *Pictured) unreadable(names ...field.Name) bool {
@@ -104,25 +117,26 @@ func (s *Pictured) unreadable(names ...field.Name) bool {
 	return false
 }
 
-// cornersOf reads "12 30; 980 44; 970 700; 20 690".
-func cornersOf(text string) (c artwork.Corners, ok bool) {
+// placesOf reads as many places as there are, such as "12 30; 980 44"; false if the
+// text has others.
+func placesOf(text string, points []artwork.Point) bool {
 	places := strings.Split(text, ";")
-	if len(places) != len(c) {
-		return c, false
+	if len(places) != len(points) {
+		return false
 	}
 	for i, place := range places {
 		words := strings.Fields(place)
 		if len(words) != 2 {
-			return c, false
+			return false
 		}
 		x, errX := strconv.Atoi(words[0])
 		y, errY := strconv.Atoi(words[1])
 		if errX != nil || errY != nil {
-			return c, false
+			return false
 		}
-		c[i] = artwork.Point{X: float64(x), Y: float64(y)}
+		points[i] = artwork.Point{X: float64(x), Y: float64(y)}
 	}
-	return c, true
+	return true
 }
 
 // refused adds why a picture, or what was asked of it, can't be used.

@@ -16,7 +16,7 @@ func TestPhotograph(t *testing.T) {
 	t.Parallel()
 	holdAll(t, []check{
 		{"turned flat between its corners", photographTurnedFlat},
-		{"looked at closely", lookedAtClosely},
+		{"looked at closely, then scaled by a ruler", lookedAtClosely},
 		{"kept with a job", pictureKept},
 		{"larger than is read", largePhotograph},
 	})
@@ -102,7 +102,7 @@ func photographTurnedFlat(t *testing.T, p *page) {
 	p.fill(map[string]string{"metal": "brass", "width": "80", "depth": "0.1", "density": "30"})
 	p.brings("taken", "sheet.png", "image/png", tiltedSheet(t))
 	p.measures("exposed")
-	p.until(`document.querySelectorAll('.artwork .handle').length === 4 && !document.querySelector('.artwork .photograph').hidden`)
+	p.until(`document.querySelectorAll('.artwork .handle.corners:not([hidden])').length === 4 && !document.querySelector('.artwork .photograph').hidden`)
 	for at, c := range [4][2]float64{{0, 0}, {1, 0}, {1, 1}, {0, 1}} {
 		x, y := tilted(c[0], c[1])
 		p.moveCorner(at, x, y)
@@ -199,6 +199,69 @@ func lookedAtClosely(t *testing.T, p *page) {
 	if got := says(0.5, 0.01); got != "Resist." {
 		t.Errorf("above the stripes it says %q", got)
 	}
+	scaledByRuler(t, p)
+}
+
+// drag drags a handle to a place in the picture by a pointer, and says where it is then,
+// as shares of the picture.
+func (p *page) drag(handle string, u, v float64) (x, y float64) {
+	p.Helper()
+	var at struct{ X, Y, ToX, ToY int }
+	must := func(err error) {
+		if err != nil {
+			p.Fatal(err)
+		}
+	}
+	must(p.ExecuteTo(&at, `const [handle, u, v] = arguments, canvas = document.querySelector('.artwork .sheet > canvas')
+		canvas.scrollIntoView({ block: 'center', behavior: 'instant' })
+		const box = canvas.getBoundingClientRect(), from = document.querySelector(handle).getBoundingClientRect()
+		return { X: Math.round(from.x + from.width / 2), Y: Math.round(from.y + from.height / 2), ToX: Math.round(box.x + u * box.width), ToY: Math.round(box.y + v * box.height) }`, handle, u, v))
+	must(p.Drag(at.X, at.Y, at.ToX, at.ToY))
+	if hidden := p.ask(`return document.querySelector('.artwork .glass').hidden`); hidden != false {
+		p.Errorf("no magnifier shows what the finger on %s hides", handle)
+	}
+	must(p.Lift())
+	p.until(`document.querySelector('.artwork .glass').hidden`)
+	fmt.Sscanf(p.say(`const { style } = document.querySelector(arguments[0])
+		return parseFloat(style.insetInlineStart) + ' ' + parseFloat(style.insetBlockStart)`, handle), "%g %g", &x, &y)
+	if math.Abs(x/100-u) > 0.005 || math.Abs(y/100-v) > 0.005 {
+		p.Errorf("%s was dragged to %g and %g of the picture, and stands at %g and %g %%", handle, u, v, x, y)
+	}
+	return x / 100, y / 100
+}
+
+// scaledByRuler: the ends of a ruler in the picture of 800 by 600 pixels and its length
+// give the scale, and between corners too.
+func scaledByRuler(t *testing.T, p *page) {
+	p.fill(map[string]string{"width": ""})
+	p.asksForPicture("Needed.")
+	p.click(".artwork .by-ruler")
+	p.asksForPicture("how long the ruler is") // and moves the picture
+	x0, _ := p.drag(".artwork .handle.ruler", 0.125, 0.5)
+	x1, _ := p.drag(".artwork .handle.ruler + .handle.ruler", 0.875, 0.5)
+	p.ask(`const length = document.querySelector('.artwork .known input')
+		length.value = '45'
+		length.dispatchEvent(new Event('change', { bubbles: true }))`)
+	p.until(`document.querySelectorAll('.row:is([data-field=width], [data-field=height]) .source').length === 2`)
+	p.holdsAbout("width", 45/(x1-x0), 0.002)
+	p.holdsAbout("height", 45/(x1-x0)*0.75, 0.002)
+	p.measures("62.5 %")
+
+	// As a photograph its corners are those of the picture; dragged in, they leave a part
+	// of it to the same scale.
+	p.click(".artwork .kind [value=yes]")
+	p.until(`!document.querySelector('.artwork .handle.corners').hidden`)
+	p.holdsAbout("width", 45/(x1-x0), 0.002)
+	left, top := p.drag(".artwork .handle.corners", 0.25, 0.2)
+	right, _ := p.drag(".artwork .handle.corners + .handle.corners", 0.75, top)
+	_, bottom := p.drag(".artwork .handle.corners:nth-of-type(3)", right, 0.8)
+	p.drag(".artwork .handle.corners:nth-of-type(4)", left, bottom)
+	p.until(`Math.abs(parseFloat(document.getElementById('width').value) / arguments[0] - 1) < 0.01 && document.querySelector('.artwork .busy').hidden`, 45/(x1-x0)*(right-left))
+	for _, violation := range p.violations(axe(t)) {
+		t.Error(strings.TrimSpace(violation))
+	}
+	p.click(".artwork .by-ruler")
+	p.asksForPicture("Needed.")
 }
 
 // pictureKept: jobs that an older version kept are still there; a job is saved with its

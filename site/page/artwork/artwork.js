@@ -12,14 +12,14 @@ import { setUpLook } from './look.js'
 import { opened, Unopened } from './open.js'
 import { setUpPhotograph } from './photograph.js'
 import { setUpPrint } from './print.js'
-import { asDrawing } from './read.js'
+import { asUnread, rulers } from './read.js'
 import { showMeasured } from './show.js'
 
 /** The fields that a picture is read by, and those that decide what it fills in. */
-const readBy = ['width', 'height', 'diameter', 'black', 'threshold', 'corners', 'depth', 'undercut', 'sides', 'pieces', 'density', 'area', 'units']
+const readBy = ['width', 'height', 'diameter', 'black', 'threshold', 'corners', ...rulers, 'depth', 'undercut', 'sides', 'pieces', 'density', 'area', 'units']
 
 /** The fields whose mistakes are told here: '' is the picture itself. */
-const tells = ['', 'width', 'height', 'black', 'threshold', 'corners']
+const tells = ['', 'width', 'height', 'black', 'threshold', 'corners', ...rulers]
 
 /** How long reading goes on before its progress is shown, in milliseconds. */
 const patience = 300
@@ -81,7 +81,7 @@ export function setUpArtwork(desk, part, place) {
     try {
       let of = await opened(file)
       if (fields) filling.adopt(fields)
-      else asDrawing(form.others)
+      else asUnread(form.others)
       source = { file, kept: fields !== undefined }
       const standing = photograph.stand(of, camera).catch(() => undefined) // the bench says why it can't be read
       if (camera || file.size > heavy) of = await standing ?? of
@@ -197,7 +197,7 @@ export function setUpArtwork(desk, part, place) {
     desk.undoably(() => {
       filling.clear()
       even.clear()
-      asDrawing(form.others)
+      asUnread(form.others)
     })
     drop()
   })

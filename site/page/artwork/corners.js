@@ -1,13 +1,20 @@
 /**
- * The four corners of the sheet in a photograph: handles that a finger or the arrow
- * keys move. While one moves, a magnifier shows what the finger hides.
+ * The four corners of the sheet in a photograph, and the two ends of a ruler: handles
+ * that a finger or the arrow keys move. While one moves, a magnifier shows what the
+ * finger hides.
  */
 import { make, mark } from '../element.js'
 
 /** @typedef {{x: number, y: number}} Place in pixels of the photograph */
 /** @typedef {{image: CanvasImageSource, width: number, height: number}} Photograph */
 
-const names = ['Top left', 'Top right', 'Bottom right', 'Bottom left']
+/** @typedef {{names: string[], role: string}} Kind what the handles are called, and the class of theirs and of their line; their hint has the id art- and that */
+
+/** @type {Kind} */
+export const corners = { names: ['Top left', 'Top right', 'Bottom right', 'Bottom left'].map((name) => `${name} corner of the sheet`), role: 'corners' }
+
+/** @type {Kind} */
+export const ruler = { names: ['One end of the ruler', 'Other end of the ruler'], role: 'ruler' }
 
 /** How far from the picture's edges they begin, as a share of it. */
 const margin = 0.06
@@ -19,35 +26,49 @@ const stride = 10
 /** How much larger than on the page the magnifier shows. */
 const times = 3
 
-/** How long the keys rest before the corners count as moved, in milliseconds. */
+/** How long the keys rest before the places count as moved, in milliseconds. */
 const rest = 500
 
 /** @type {Record<string, [number, number]>} */
 const keys = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
-/** Where the corners of a photograph begin. @param {{width: number, height: number}} size */
-export function cornersAtFirst({ width, height }) {
-  const at = (/** @type {number} */ u, /** @type {number} */ v) => ({ x: Math.round(u * width), y: Math.round(v * height) })
-  const far = 1 - margin
-  return textOf([at(margin, margin), at(far, margin), at(far, far), at(margin, far)])
+/** @typedef {{width: number, height: number}} Size */
+
+/** Where the corners of a photograph begin. @param {Size} size */
+export const cornersAtFirst = (size) => cornersIn(size, margin)
+
+/** The corners of the whole picture. @param {Size} size */
+export const cornersOfAll = (size) => cornersIn(size, 0)
+
+/** Where the ends of a ruler begin. @param {Size} size */
+export const rulerAtFirst = (size) => textOf([at(size, 1 / 4, 1 / 2), at(size, 3 / 4, 1 / 2)])
+
+/** @param {Size} size @param {number} near */
+function cornersIn(size, near) {
+  const far = 1 - near
+  return textOf([at(size, near, near), at(size, far, near), at(size, far, far), at(size, near, far)])
 }
+
+/** @param {Size} size @param {number} u @param {number} v */
+const at = ({ width, height }, u, v) => ({ x: Math.round(u * width), y: Math.round(v * height) })
 
 /** As the field has it. @param {Place[]} places */
 const textOf = (places) => places.map(({ x, y }) => `${x} ${y}`).join('; ')
 
-/** @param {string} text @returns {Place[] | undefined} */
-function placesOf(text) {
+/** @param {string} text @param {number} count @returns {Place[] | undefined} */
+function placesOf(text, count) {
   const numbers = text.match(/-?\d+/g)?.map(Number) ?? []
-  if (numbers.length !== 2 * names.length) return undefined
-  return names.map((_, at) => ({ x: numbers[2 * at], y: numbers[2 * at + 1] }))
+  if (numbers.length !== 2 * count) return undefined
+  return Array.from({ length: count }, (_, at) => ({ x: numbers[2 * at], y: numbers[2 * at + 1] }))
 }
 
 /**
  * @param {HTMLElement} view the photograph's frame, which the handles are laid on
- * @param {(text: string) => void} moved hears the corners once they rest
+ * @param {Kind} kind
+ * @param {(text: string) => void} moved hears the places once they rest
  */
-export function setUpCorners(view, moved) {
-  const outline = /** @type {SVGPathElement} */ (view.querySelector('path'))
+export function setUpHandles(view, { names, role }, moved) {
+  const outline = /** @type {SVGPathElement} */ (view.querySelector(`path.${role}`))
   const glass = /** @type {HTMLElement} */ (view.querySelector('.glass'))
   const seen = /** @type {HTMLCanvasElement} */ (glass.querySelector('canvas'))
   const handles = names.map((name, at) => handleOf(name, at))
@@ -66,10 +87,10 @@ export function setUpCorners(view, moved) {
   function handleOf(name, at) {
     const handle = /** @type {HTMLButtonElement} */ (make('button'))
     handle.type = 'button'
-    handle.className = 'handle'
-    mark(handle, 'aria-label', `${name} corner of the sheet`)
-    mark(handle, 'aria-describedby', 'art-corners')
-    /** From the finger to the corner, so that it does not jump under it. @type {Place | undefined} */
+    handle.className = `handle ${role}`
+    mark(handle, 'aria-label', name)
+    mark(handle, 'aria-describedby', `art-${role}`)
+    /** From the finger to the place, so that it does not jump under it. @type {Place | undefined} */
     let off
     handle.addEventListener('pointerdown', (event) => {
       if (!photograph || event.button !== 0) return
@@ -127,7 +148,7 @@ export function setUpCorners(view, moved) {
     magnify(at)
   }
 
-  /** Tells where the corners are, if one was moved. */
+  /** Tells where the places are, if one was moved. */
   function tell() {
     clearTimeout(resting)
     if (moving < 0) return
@@ -142,10 +163,10 @@ export function setUpCorners(view, moved) {
       handles[at].style.insetInlineStart = `${100 * x / width}%`
       handles[at].style.insetBlockStart = `${100 * y / height}%`
     }
-    mark(outline, 'd', `M${places.map(({ x, y }) => `${x} ${y}`).join('L')}Z`)
+    mark(outline, 'd', `M${places.map(({ x, y }) => `${x} ${y}`).join('L')}${places.length > 2 ? 'Z' : ''}`)
   }
 
-  /** Shows what lies round a corner, on the other half of the picture. @param {number} at */
+  /** Shows what lies round a place, on the other half of the picture. @param {number} at */
   function magnify(at) {
     const context = seen.getContext('2d')
     if (!photograph || !context) return
@@ -167,10 +188,13 @@ export function setUpCorners(view, moved) {
       glass.hidden = true
       if (of) mark(/** @type {Element} */ (outline.parentElement), 'viewBox', `0 0 ${of.width} ${of.height}`)
     },
-    /** Lays the handles where a text says, unless one is under way. @param {string} text */
-    lay(text) {
-      const said = placesOf(text)
-      if (!photograph || !said || moving >= 0) return
+    /** Lays the handles where a text says, unless one is under way; without one there are none. @param {string} [text] */
+    lay(text = '') {
+      const said = placesOf(text, names.length)
+      if (!photograph || moving >= 0) return
+      for (const handle of handles) handle.hidden = !said
+      outline.toggleAttribute('hidden', !said)
+      if (!said) return
       places = said
       lay()
     },

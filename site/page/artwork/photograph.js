@@ -1,13 +1,14 @@
 /**
  * A picture that is a photograph: it stands there with the corners of its sheet, and
- * the darkness that parts black from white can be moved. Both are fields, by which the
- * bench turns it flat and reads it; what stands here follows the fields.
+ * the darkness that parts black from white can be moved. It stands there too while a
+ * ruler in it gives the scale. All are fields, by which the bench turns it flat and
+ * reads it; what stands here follows the fields.
  */
 import { make, mark, put } from '../element.js'
-import { cornersAtFirst, setUpCorners } from './corners.js'
+import * as places from './corners.js'
 import { hidesPixels, pixels } from './open.js'
 import { paintable } from './paintable.js'
-import { asDrawing, isPhotograph } from './read.js'
+import { asDrawing, isPhotograph, rulers } from './read.js'
 
 /** The most pixels that the bench reads, and how many a larger picture is given instead. */
 const most = 24_000_000
@@ -16,19 +17,25 @@ const fewer = 12_000_000
 /** How many pixels of a photograph are shown at most on its longer side. */
 const fine = 1600
 
+/** What the corners are for without a ruler, and with one. */
+const alone = 'Put the four rings on the corners of the sheet; arrow keys move one too. Type its width or height below for the scale, or use a ruler.'
+const besideRuler = 'Where you look straight down, the four rings may stay at the edges; else put them on the corners of the sheet.'
+
 const drawn = 'http://www.w3.org/2000/svg'
 
 /** @param {import('../page.js').Desk} desk @param {Element} place */
 export function setUpPhotograph(desk, place) {
   const { form } = desk
   const kind = kinds()
-  const { box, view, canvas } = frame()
+  const { box, view, canvas, hints } = frame()
   const { row, slider, told, found } = darkness()
-  box.append(row)
-  kind.hidden = box.hidden = true
-  place.querySelector('.shown')?.before(kind, box)
+  const { byRuler, length, known } = ruled()
+  box.append(known, row)
+  kind.hidden = byRuler.hidden = box.hidden = true
+  place.querySelector('.shown')?.before(kind, byRuler, box)
   const choices = [...kind.querySelectorAll('input')]
-  const corners = setUpCorners(view, (text) => choose('corners', text))
+  const corners = places.setUpHandles(view, places.corners, (text) => choose('corners', text))
+  const ruler = places.setUpHandles(view, places.ruler, (text) => choose('ruler', text))
 
   /** @type {import('./corners.js').Photograph | undefined} */
   let photograph
@@ -44,21 +51,43 @@ export function setUpPhotograph(desk, place) {
   for (const choice of choices) {
     choice.addEventListener('change', () => {
       if (!photograph) return
-      if (choice.value) choose('corners', cornersAtFirst(photograph))
+      // With a ruler the corners may stay where they are, at those of the picture.
+      if (choice.value) choose('corners', form.others.has('ruler') ? places.cornersOfAll(photograph) : places.cornersAtFirst(photograph))
       else desk.undoably(() => asDrawing(form.others))
     })
   }
   slider.addEventListener('input', () => put(told, `${slider.value} %`))
   slider.addEventListener('change', () => choose('threshold', `${slider.value} %`))
   found.addEventListener('click', () => choose('threshold'))
+  length.addEventListener('change', () => choose('rulerLength', length.value.trim()))
+  byRuler.addEventListener('click', () => {
+    const of = photograph
+    if (!of) return
+    desk.undoably(() => {
+      const { others } = form
+      const [untouched, next] = others.has('ruler') ? [places.cornersOfAll(of), places.cornersAtFirst(of)] : [places.cornersAtFirst(of), places.cornersOfAll(of)]
+      if (others.get('corners') === untouched) others.set('corners', next)
+      if (others.has('ruler')) for (const name of rulers) others.delete(name)
+      else others.set('ruler', places.rulerAtFirst(of))
+    })
+    follow()
+    length.focus()
+  })
 
   /** What stands here is what the fields say. */
   function follow() {
     const is = isPhotograph(form.others)
     for (const choice of choices) choice.checked = (choice.value !== '') === is
-    box.hidden = !is || !photograph
+    const ruling = form.others.has('ruler')
+    box.hidden = !(is || ruling) || !photograph
+    row.hidden = hints.corners.hidden = !is
+    put(hints.corners, ruling ? besideRuler : alone)
+    known.hidden = hints.ruler.hidden = !ruling
+    mark(byRuler, 'aria-pressed', String(ruling))
+    if (length !== document.activeElement) length.value = form.others.get('rulerLength') ?? ''
     found.disabled = !form.others.has('threshold')
-    corners.lay(form.others.get('corners') ?? '')
+    corners.lay(form.others.get('corners'))
+    ruler.lay(form.others.get('ruler'))
   }
   desk.onReply(follow)
 
@@ -81,8 +110,9 @@ export function setUpPhotograph(desk, place) {
       canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height)
       photograph = painted
       corners.show(painted)
-      if (taken) form.others.set('corners', cornersAtFirst(painted))
-      kind.hidden = false
+      ruler.show(painted)
+      if (taken) form.others.set('corners', places.cornersAtFirst(painted))
+      kind.hidden = byRuler.hidden = false
       follow()
       return less ?? picture
     },
@@ -95,7 +125,8 @@ export function setUpPhotograph(desk, place) {
     gone() {
       photograph = undefined
       corners.show(undefined)
-      kind.hidden = box.hidden = true
+      ruler.show(undefined)
+      kind.hidden = byRuler.hidden = box.hidden = true
     },
   }
 }
@@ -126,7 +157,7 @@ function kinds() {
   return kind
 }
 
-/** The frame of the photograph, with the outline of the sheet and the magnifier. */
+/** The frame of the photograph, with the lines between the handles and the magnifier. */
 function frame() {
   const canvas = /** @type {HTMLCanvasElement} */ (make('canvas'))
   mark(canvas, 'role', 'img')
@@ -134,18 +165,45 @@ function frame() {
   const svg = document.createElementNS(drawn, 'svg')
   mark(svg, 'aria-hidden', 'true')
   mark(svg, 'preserveAspectRatio', 'none')
-  svg.append(document.createElementNS(drawn, 'path'))
+  for (const { role } of [places.corners, places.ruler]) {
+    const line = document.createElementNS(drawn, 'path')
+    mark(line, 'class', role)
+    svg.append(line)
+  }
   const glass = make('div', make('canvas'))
   glass.className = 'glass'
   glass.hidden = true
   mark(glass, 'aria-hidden', 'true')
   const view = make('div', canvas, svg, glass)
   view.className = 'sheet'
-  const hint = make('p', 'Put the four handles on the corners of the sheet; arrow keys move one too. Type its width or height below for the scale.')
-  hint.id = 'art-corners'
-  const box = make('div', hint, view)
+  const hints = {
+    corners: hintOf(places.corners),
+    ruler: hintOf(places.ruler, 'Put the two squares on two marks of a ruler, or on any length that you know, and type how long it is. Arrow keys move one too.'),
+  }
+  const box = make('div', hints.corners, hints.ruler, view)
   box.className = 'photograph'
-  return { box, view, canvas }
+  return { box, view, canvas, hints }
+}
+
+/** @param {import('./corners.js').Kind} kind @param {string} [text] */
+function hintOf({ role }, text = '') {
+  const hint = make('p', text)
+  hint.id = `art-${role}`
+  return hint
+}
+
+/** The button that lays a ruler, and what is asked of one. */
+function ruled() {
+  const byRuler = /** @type {HTMLButtonElement} */ (make('button', 'Scale by a ruler'))
+  byRuler.type = 'button'
+  byRuler.className = 'by-ruler'
+  const length = /** @type {HTMLInputElement} */ (make('input'))
+  length.type = 'text'
+  length.autocomplete = 'off'
+  length.placeholder = '50 mm'
+  const known = make('div', make('label', 'Length between them (mm) ', length))
+  known.className = 'known'
+  return { byRuler, length, known }
 }
 
 /** The slider of the threshold, what it stands at, and the way back to what was found. */
