@@ -42,7 +42,11 @@ type Picture struct {
 
 // Error is why a picture or what was asked of it can't be used. Field is the
 // field to change: width, height, corners, ruler, threshold, dpi, copies or paper; empty: the picture.
-type Error struct{ Field, Text string }
+// TooLarge: the picture is sound, as far as it was read, and has too many pixels.
+type Error struct {
+	Field, Text string
+	TooLarge    bool
+}
 
 func (e *Error) Error() string { return e.Text }
 
@@ -82,10 +86,10 @@ func checkSize(width, height, most int) error {
 		return &Error{Text: "the picture has no pixels; choose another"}
 	}
 	if width > MostSide || height > MostSide {
-		return &Error{Text: fmt.Sprintf("the picture is %d by %d pixels; a side can have at most %d: save it smaller", width, height, MostSide)}
+		return &Error{TooLarge: true, Text: fmt.Sprintf("the picture is %d by %d pixels; a side can have at most %d: save it smaller", width, height, MostSide)}
 	}
 	if width > most/height {
-		return &Error{Text: fmt.Sprintf("the picture has %.1f million pixels; at most %d million can be read of this kind: save it smaller, for example half as wide",
+		return &Error{TooLarge: true, Text: fmt.Sprintf("the picture has %.1f million pixels; at most %d million can be read of this kind: save it smaller, for example half as wide",
 			float64(width)*float64(height)/1e6, most/1_000_000)}
 	}
 	return nil

@@ -171,7 +171,7 @@ func (o Options) size(p Picture) (width, height float64, err error) {
 	switch {
 	case width > 0 && height > 0:
 		if found := width * tall / wide; math.Abs(found/height-1) > 0.01 {
-			return 0, 0, &Error{"height", fmt.Sprintf("the picture is %d by %d pixels: %.4g mm wide makes it %.4g mm high, not %.4g mm; leave one of the two blank",
+			return 0, 0, &Error{Field: "height", Text: fmt.Sprintf("the picture is %d by %d pixels: %.4g mm wide makes it %.4g mm high, not %.4g mm; leave one of the two blank",
 				p.Width, p.Height, width*1000, found*1000, height*1000)}
 		}
 	case width > 0:

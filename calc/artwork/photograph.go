@@ -18,7 +18,7 @@ func (o Options) flat(p Picture, progress func(share float64)) (Picture, float64
 		return p, 0, nil
 	}
 	if !(o.Threshold >= 0 && o.Threshold < 1) {
-		return Picture{}, 0, &Error{"threshold", "the threshold is a share of white between 0 and 100 %, for example 50 %"}
+		return Picture{}, 0, &Error{Field: "threshold", Text: "the threshold is a share of white between 0 and 100 %, for example 50 %"}
 	}
 	sheet, err := o.flattened(p, func(share float64) { progress(0.5 * share) })
 	if err != nil {
@@ -41,7 +41,7 @@ func (o Options) flattened(p Picture, progress func(share float64)) (Picture, er
 		return small, nil
 	}
 	if !o.Corners.sound(p) {
-		return Picture{}, &Error{"corners", "the corners are four places in the photograph, clockwise from the top left of the sheet, for example 12 30; 980 44; 970 700; 20 690"}
+		return Picture{}, &Error{Field: "corners", Text: "the corners are four places in the photograph, clockwise from the top left of the sheet, for example 12 30; 980 44; 970 700; 20 690"}
 	}
 	width, height := positive(o.Width), positive(o.Height)
 	aspect := width / height

@@ -66,7 +66,7 @@ func Prepare(p Picture, o Options, with Printing, progress func(share float64)) 
 		return Prepared{}, err
 	}
 	if width == 0 {
-		return Prepared{}, &Error{"width", "the picture does not state its size; type its width, for example 40 mm"}
+		return Prepared{}, &Error{Field: "width", Text: "the picture does not state its size; type its width, for example 40 mm"}
 	}
 	if with.DPI == 0 {
 		with.DPI = usualDPI
@@ -219,21 +219,21 @@ const (
 
 func (w Printing) plan(width, height float64) (plan, error) {
 	if !(w.DPI >= 50 && w.DPI <= 10_000) {
-		return plan{}, &Error{"dpi", "a printer has between 50 and 10000 dots per inch, for example 600"}
+		return plan{}, &Error{Field: "dpi", Text: "a printer has between 50 and 10000 dots per inch, for example 600"}
 	}
 	page := w.Paper
 	if page == (Paper{}) {
 		page = Paper{width, height}
 	}
 	if page.Width*page.Height*w.DPI*w.DPI > mostDots*metresPerInch*metresPerInch {
-		return plan{}, &Error{"dpi", fmt.Sprintf("%.0f by %.0f mm at %.4g dots per inch is over %d million dots; type fewer dots per inch, for example 600",
+		return plan{}, &Error{Field: "dpi", Text: fmt.Sprintf("%.0f by %.0f mm at %.4g dots per inch is over %d million dots; type fewer dots per inch, for example 600",
 			page.Width*1000, page.Height*1000, w.DPI, mostDots/1_000_000)}
 	}
 	p := plan{art: size{max(1, w.dots(width)), max(1, w.dots(height))}}
 	copies := max(1, w.Copies)
 	if w.Paper == (Paper{}) {
 		if copies > 1 {
-			return plan{}, &Error{"copies", "several copies need a paper to stand on; choose A4 or letter"}
+			return plan{}, &Error{Field: "copies", Text: "several copies need a paper to stand on; choose A4 or letter"}
 		}
 		p.page, p.places = p.art, []place{{}}
 		return p, nil
@@ -244,11 +244,11 @@ func (w Printing) plan(width, height float64) (plan, error) {
 		page, columns, rows = turned, wide, high
 	}
 	if columns*rows == 0 {
-		return plan{}, &Error{"paper", fmt.Sprintf("art of %.4g by %.4g mm does not fit on the paper, which leaves %.4g by %.4g mm; choose a larger paper or print the art alone",
+		return plan{}, &Error{Field: "paper", Text: fmt.Sprintf("art of %.4g by %.4g mm does not fit on the paper, which leaves %.4g by %.4g mm; choose a larger paper or print the art alone",
 			width*1000, height*1000, (w.Paper.Width-2*margin)*1000, (w.Paper.Height-margin-footer)*1000)}
 	}
 	if copies > columns*rows || copies > mostCopies {
-		return plan{}, &Error{"copies", fmt.Sprintf("the paper holds %d copies of %.4g by %.4g mm, not %d; type %d or fewer",
+		return plan{}, &Error{Field: "copies", Text: fmt.Sprintf("the paper holds %d copies of %.4g by %.4g mm, not %d; type %d or fewer",
 			min(columns*rows, mostCopies), width*1000, height*1000, copies, min(columns*rows, mostCopies))}
 	}
 	p.page = size{w.dots(page.Width), w.dots(page.Height)}

@@ -27,7 +27,7 @@ func (o Options) scaled(p Picture) (Options, error) {
 	from, to := o.Ruler.From, o.Ruler.To
 	apart := math.Hypot(to.X-from.X, to.Y-from.Y)
 	if !p.holds(from) || !p.holds(to) || !(apart >= shortestRuler) {
-		return o, &Error{"ruler", "the ruler's ends are two places in the picture, at least 10 pixels apart, for example 120 340; 980 352"}
+		return o, &Error{Field: "ruler", Text: "the ruler's ends are two places in the picture, at least 10 pixels apart, for example 120 340; 980 352"}
 	}
 	if o.Corners == (Corners{}) {
 		if p.DensityX > 0 && p.DensityY > 0 { // pixels need not be square
@@ -44,7 +44,7 @@ func (o Options) scaled(p Picture) (Options, error) {
 	u1, v1, behind := m.back(to)
 	o.Width = positive(o.Ruler.Length / math.Hypot(u1-u0, (v1-v0)/aspect))
 	if !before || !behind || o.Width == 0 {
-		return o, &Error{"ruler", "the ruler's ends don't lie in the plane of the sheet; lay it beside the sheet, or type the width"}
+		return o, &Error{Field: "ruler", Text: "the ruler's ends don't lie in the plane of the sheet; lay it beside the sheet, or type the width"}
 	}
 	return o, nil
 }

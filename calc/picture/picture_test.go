@@ -146,4 +146,8 @@ func TestRefused(t *testing.T) {
 	if got := fmt.Sprint(told(r), len(r.Answers)); got != "; error width number; error  picture0" || r.Errors[1].Text != "It is no picture." {
 		t.Errorf("%q, %v", got, r.Errors)
 	}
+	_, err := artwork.FromPixels(5000, 5000, nil) // 25 million
+	if r := Measured(Refused(field.Read(""), err)); len(r.Errors) != 1 || r.Errors[0].Field != "" || r.Errors[0].Code != "range" {
+		t.Errorf("too many pixels: %+v", r.Errors)
+	}
 }

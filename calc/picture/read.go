@@ -143,7 +143,9 @@ func placesOf(text string, points []artwork.Point) bool {
 func (s Pictured) refused(err error) Pictured {
 	code, name, text := field.Picture, "", err.Error()
 	var why *artwork.Error
-	if errors.As(err, &why) && why.Field != "" {
+	if errors.As(err, &why) && why.TooLarge {
+		code = string(quantity.OutOfSize)
+	} else if why != nil && why.Field != "" {
 		code, name = string(quantity.OutOfSize), why.Field
 		if typed := s.typed(name); typed == "" {
 			code = field.Missing

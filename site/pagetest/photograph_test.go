@@ -354,4 +354,41 @@ func largePhotograph(t *testing.T, p *page) {
 	p.fill(stripedJob)
 	p.brings("chosen", "large.jpg", "image/jpeg", file.Bytes())
 	p.measures("62.5 %")
+	made := func() bool {
+		p.Helper()
+		return p.say(`return document.querySelector('.artwork .shrunk').textContent`) != ""
+	}
+	if !made() {
+		t.Error("it does not say that the picture was made smaller")
+	}
+	p.brings("chosen", "stripes.png", "image/png", pngOf(t, stripes()))
+	p.until(`document.querySelector('.artwork .shrunk').textContent === '' && document.querySelector('.artwork .busy').hidden`)
+	p.measures("62.5 %")
+
+	// A progressive one may have 10 million pixels; this has 12.
+	p.brings("chosen", "progressive.jpg", "image/jpeg", progressive(t, stripes(), "4000x3000!"))
+	p.until(`document.querySelector('.artwork .shrunk').textContent !== ''`)
+	p.measures("62.5 %")
+	if said := p.say(`return document.querySelector('.artwork .asks').textContent`); said != "" {
+		t.Errorf("it says %q", said)
+	}
+}
+
+// progressive is a picture of that size as ImageMagick writes a progressive JPEG.
+func progressive(t *testing.T, picture image.Image, size string) []byte {
+	t.Helper()
+	convert, err := exec.LookPath("convert")
+	if err != nil {
+		if os.Getenv("SALTBITE_SETUP") == "1" {
+			t.Fatal("convert is missing: install the package imagemagick")
+		}
+		t.Skip("convert is missing: install the package imagemagick to write pictures with it")
+	}
+	command := exec.Command(convert, "png:-", "-sample", size, "-interlace", "JPEG", "-quality", "95", "jpg:-")
+	command.Stdin = bytes.NewReader(pngOf(t, picture))
+	written, err := command.Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return written
 }

@@ -85,7 +85,10 @@ export function setUpArtwork(desk, part, place) {
       source = { file, kept: fields !== undefined }
       const standing = photograph.stand(of, camera).catch(() => undefined) // the bench says why it can't be read
       if (camera || file.size > heavy) of = await standing ?? of
-      await measure(of, !fields)
+      await measure(of, !fields, async () => {
+        await standing
+        return photograph.less(camera)
+      })
     } catch (reason) {
       if (!(reason instanceof Unopened)) throw reason
       put(asks, reason.message)
@@ -104,15 +107,22 @@ export function setUpArtwork(desk, part, place) {
   /**
    * @param {import('./open.js').Picture | {classic: Classic}} of
    * @param {boolean} fresh whether it is a new one: what it fills in, Undo takes back
+   * @param {() => Promise<import('./open.js').Picture | undefined>} [less] fewer pixels of it, if it has too many
    */
-  async function measure(of, fresh) {
+  async function measure(of, fresh, less) {
     const bench = desk.bench()
     if (!bench) return
     measuredBy = key()
+    /** @type {import('./open.js').Picture | undefined} */
+    let next
     await whileBusy(async (options) => {
       const measured = await bench.measure(of, textOf(asked()), options)
-      if (!options.signal?.aborted) tell(of, measured, fresh)
+      if (options.signal?.aborted) return
+      const fewer = measured.errors.some(({ field, code }) => field === '' && code === 'range') && await less?.()
+      if (!fewer) tell(of, measured, fresh)
+      else if (!options.signal?.aborted) next = fewer
     })
+    if (next) await measure(next, fresh)
   }
 
   /** What the picture is read by: all but what a picture gave. */

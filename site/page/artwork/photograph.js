@@ -10,9 +10,13 @@ import { hidesPixels, pixels } from './open.js'
 import { paintable } from './paintable.js'
 import { asDrawing, isPhotograph, rulers } from './read.js'
 
-/** The most pixels that the bench reads, and how many a larger picture is given instead. */
+/** The most pixels that the bench reads, and those of kinds that take more memory, such as a progressive JPEG. */
 const most = 24_000_000
-const fewer = 12_000_000
+const mostDeep = 10_000_000
+/** How many a larger picture is given instead. */
+const fewer = 10_000_000
+
+const shrunk = 'This picture has more pixels than are read here. The browser made it smaller first.'
 
 /** How many pixels of a photograph are shown at most on its longer side. */
 const fine = 1600
@@ -29,10 +33,12 @@ export function setUpPhotograph(desk, place) {
   const kind = kinds()
   const { box, view, canvas, hints } = frame()
   const { row, slider, told, found } = darkness()
+  const note = make('p')
+  note.className = 'shrunk'
   const { byRuler, length, known } = ruled()
   box.append(known, row)
   kind.hidden = byRuler.hidden = box.hidden = true
-  place.querySelector('.shown')?.before(kind, byRuler, box)
+  place.querySelector('.shown')?.before(kind, byRuler, note, box)
   const choices = [...kind.querySelectorAll('input')]
   const corners = places.setUpHandles(view, places.corners, (text) => choose('corners', text))
   const ruler = places.setUpHandles(view, places.ruler, (text) => choose('ruler', text))
@@ -91,6 +97,21 @@ export function setUpPhotograph(desk, place) {
   }
   desk.onReply(follow)
 
+  /** @param {import('./corners.js').Photograph} painted @param {boolean} taken */
+  function show(painted, taken) {
+    const { image, width, height } = painted
+    const scale = Math.min(1, fine / Math.max(width, height))
+    canvas.width = Math.round(width * scale)
+    canvas.height = Math.round(height * scale)
+    canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height)
+    photograph = painted
+    corners.show(painted)
+    ruler.show(painted)
+    if (taken) form.others.set('corners', places.cornersAtFirst(painted))
+    kind.hidden = byRuler.hidden = false
+    follow()
+  }
+
   return {
     /**
      * A picture stands there now.
@@ -101,20 +122,22 @@ export function setUpPhotograph(desk, place) {
      */
     async stand(picture, taken) {
       const whole = await paintable(picture)
-      const less = smaller(whole)
-      const painted = less ? await paintable(less) : whole
-      const { image, width, height } = painted
-      const scale = Math.min(1, fine / Math.max(width, height))
-      canvas.width = Math.round(width * scale)
-      canvas.height = Math.round(height * scale)
-      canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height)
-      photograph = painted
-      corners.show(painted)
-      ruler.show(painted)
-      if (taken) form.others.set('corners', places.cornersAtFirst(painted))
-      kind.hidden = byRuler.hidden = false
-      follow()
+      const less = smaller(whole, most)
+      put(note, less ? shrunk : '')
+      show(less ? await paintable(less) : whole, taken)
       return less ?? picture
+    },
+    /**
+     * Fewer pixels of a picture that has too many for its kind.
+     *
+     * @param {boolean} taken
+     */
+    async less(taken) {
+      const less = photograph && smaller(photograph, mostDeep)
+      if (!less) return undefined
+      put(note, shrunk)
+      show(await paintable(less), taken)
+      return less
     },
     /** It was measured. @param {import('../../engine/client.js').Measured} measured */
     measured({ answers: { threshold } }) {
@@ -127,6 +150,7 @@ export function setUpPhotograph(desk, place) {
       corners.show(undefined)
       ruler.show(undefined)
       kind.hidden = byRuler.hidden = box.hidden = true
+      put(note, '')
     },
   }
 }
@@ -135,9 +159,10 @@ export function setUpPhotograph(desk, place) {
  * Fewer pixels of a picture that has too many, as those of many telephones have.
  *
  * @param {import('./corners.js').Photograph} of
+ * @param {number} limit
  */
-function smaller({ image, width, height }) {
-  if (width * height <= most || hidesPixels()) return undefined
+function smaller({ image, width, height }, limit) {
+  if (width * height <= limit || hidesPixels()) return undefined
   const scale = Math.sqrt(fewer / (width * height))
   return pixels(image, Math.round(width * scale), Math.round(height * scale))
 }
