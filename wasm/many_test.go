@@ -126,6 +126,18 @@ func TestClass(t *testing.T) {
 	if len(m.Rows.Cards) != 2 || m.Rows.Cards[1].Name != "tag × 2" || m.Rows.Cards[1].Lines[3] != "Each piece loses about 0.892 g" { // a quarter of 3.568 g
 		t.Errorf("the cards are %v", m.Rows.Cards)
 	}
+	// Two cells in series hang two each at once. What is assumed of the bath is no answer.
+	if got := strings.Join(m.Rows.Instead, " "); !strings.Contains(got, "With 2 cells in series, a tank each, all of it takes 2 h 30 min. It costs volts: about ") || m.Answers["cellVolts"].Value != 0 {
+		t.Errorf("instead: %s, with %v", got, m.Answers)
+	}
+	said := manyOf(t, classOf("[fields]\namps=0.65&volts=0.3&densityLimit=30&strength=200 g/L&volume=3&gap=80&cathode=100&wire=0.3&wireLength=2\n[tag]\nmetal=copper&width=60&height=40&open=40&depth=0.1&pieces=4"))
+	codes := map[string]bool{}
+	for _, c := range said.Cautions {
+		codes[c.Code] = true
+	}
+	if !codes["supply-volts"] || !codes["wire-thin"] || !near(said.Answers["saltMass"].Value, 600, 1e-9) || said.Answers["cellVolts"].Low == nil {
+		t.Errorf("cautions %v, answers %v", said.Cautions, said.Answers)
+	}
 	if m := manyOf(t, classOf("[fields]\namps=1&volts=80\n[x]\nmetal=copper&area=3&depth=.1")); len(m.Plan) != 0 || !strings.Contains(m.Sentence, "can kill") {
 		t.Errorf("at 80 V it says %q", m.Sentence)
 	}

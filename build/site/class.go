@@ -30,7 +30,7 @@ type column struct{ Name, Label, Help, Keys string }
 // Fields that stand beside the rows, and those that fold away.
 var (
 	besideRows = []field.Name{field.Amps, field.Volts, field.Session, field.Supplies, field.Changeover, field.Start}
-	rareBeside = []field.Name{field.DensityLimit, field.PriceSalt, field.PriceMetal, field.PriceHour}
+	rareBeside = []field.Name{field.DensityLimit, field.Strength, field.Volume, field.Gap, field.Cathode, field.Wire, field.WireLength, field.PriceSalt, field.PriceMetal, field.PriceHour}
 )
 
 // addClass makes the page for a class. as is what the first page says of the
@@ -67,6 +67,8 @@ func classColumns() []column {
 var classFigures = []figure{
 	{Name: "minutes", Label: "All of it takes"}, {Name: "readyAt", Label: "Ready at"}, {Name: "totalCurrent", Label: "Current, at most"},
 	{Name: "loads", Label: "Loads"}, {Name: "rounds", Label: "Rounds"}, {Name: "deepestThatFits", Label: "Deepest that fits"},
-	{Name: "cathodeNeeded", Label: "Cathode needed"}, {Name: "removed", Label: "Metal dissolved"}, {Name: "saltToAdd", Label: "Salt to add afterwards"},
+	{Name: "cathodeNeeded", Label: "Cathode needed"}, {Name: "tankWidth", Label: "Pieces side by side"}, {Name: "cableNeeded", Label: "Cable, at least"},
+	{Name: "cellVolts", Label: "Volts needed"}, {Name: "wireDrop", Label: "Volts lost in the cable"}, {Name: "wireLimit", Label: "Cable current, at most"},
+	{Name: "removed", Label: "Metal dissolved"}, {Name: "saltMass", Label: "Salt for a new bath"}, {Name: "bathDrop", Label: "Bath weaker afterwards by"}, {Name: "saltToAdd", Label: "Salt to add afterwards"},
 	{Name: "cost", Label: "Cost"},
 }

@@ -93,6 +93,15 @@ func (v classView) answers() (answers []Figure) {
 	put("minutes", field.AnswerTime, quantity.Known(v.Plan.End))
 	put("deepestThatFits", field.AnswerDepth, v.Deepest)
 	put("cathodeNeeded", field.AnswerCathodeNeeded, v.CathodeNeeded)
+	put("tankWidth", field.AnswerDepth, v.TankWidth)
+	put("cableNeeded", field.AnswerDepth, v.CableNeeded)
+	if needs := v.Circuit.Volts; !v.Circuit.Assumed && needs.Known() {
+		answers = append(answers, v.ranged("cellVolts", field.AnswerCellVolts, needs))
+	}
+	put("wireDrop", field.AnswerWireDrop, v.Circuit.Drop)
+	put("wireLimit", field.AnswerWireLimit, v.Circuit.Limit)
+	put("bathDrop", field.AnswerBathDrop, v.BathDrop)
+	put("saltMass", field.AnswerSaltMass, v.SaltMass)
 	put("saltToAdd", field.AnswerSaltToAdd, v.SaltToAdd)
 	put("removed", field.AnswerRemoved, v.Removed)
 	put("readyAt", field.AnswerReadyAt, v.ReadyAt)
@@ -124,6 +133,10 @@ func (v classView) instead() (said []string) {
 	if i.Supplies > 0 {
 		said = append(said, "With "+strconv.Itoa(i.Supplies)+" supplies all of it takes "+v.time(i.End)+".")
 	}
+	if s := i.Series; s.Cells > 0 {
+		said = append(said, "With "+strconv.Itoa(s.Cells)+" cells in series, a tank each, all of it takes "+v.time(s.End)+". It costs volts: about "+
+			v.Say(field.AnswerCellVolts, s.Volts)+" in the place of "+v.Say(field.AnswerCellVolts, s.One)+"."+padding(s.Padded))
+	}
 	if v.Deepest.Known() {
 		said = append(said, "All pieces fit at "+v.Say(field.AnswerDepth, v.Deepest.SI)+" deep, in the same loads.")
 	}
@@ -131,6 +144,21 @@ func (v classView) instead() (said []string) {
 		said = append(said, "As it is, "+strconv.Itoa(i.InTime)+" of "+strconv.Itoa(i.Pieces)+plural(float64(i.Pieces), " piece")+" are done in time. Leave the rest for another day.")
 	}
 	return said
+}
+
+// padding says what hangs where a cell has a piece less than the others.
+func padding(padded bool) string {
+	if padded {
+		return " Where a cell has a piece less, hang scrap with as much exposed metal."
+	}
+	return ""
+}
+
+// ranged is an answer with its range.
+func (v classView) ranged(name string, like field.AnswerName, x quantity.Range) Figure {
+	low, high := like.Row().In(x.Low.SI), like.Row().In(x.High.SI)
+	return Figure{Name: name, Value: like.Row().In(x.SI), Unit: like.Row().Unit, Text: v.Say(like, x.SI), Low: &low, High: &high,
+		Range: v.Say(like, x.Low.SI) + " to " + v.Say(like, x.High.SI)}
 }
 
 func (v classView) time(si float64) string { return v.Say(field.AnswerTime, si) }
@@ -336,8 +364,14 @@ func classCautions(c job.Class) []Caution {
 	p := c.Fields.Printer()
 	var list raised
 	own := job.Work(c.Fields)
+	own.Circuit.CellVolts, own.Circuit.WireDrop, own.Circuit.WireLimit = c.Circuit.Volts, c.Circuit.Drop, c.Circuit.Limit
+	own.Bite.Current = quantity.Positive(c.Plan.Current)
 	of := viewOf(&own)
 	of.warnOfVolts(&list)
+	if c.Known {
+		of.warnOfLackingVolts(&list)
+		of.warnOfThinWire(&list)
+	}
 	if c.TooLong {
 		list = append(list, Caution{Code: "session-short", Level: Warn, Field: field.Session.String(), Card: "Longer than the time you have",
 			Text: "Etch fewer at once, less deep, or add a supply: it takes " + p.Say(field.AnswerTime, c.Plan.End) + ", longer than the time you have."})

@@ -208,12 +208,7 @@ func (v *view) warnOfSupply(to *raised) {
 	if s.Judged && s.Drives.Known() && volts.Known() {
 		v.warnOfStrongSupply(to, s.Drives.SI/s.Current.SI)
 	}
-	if v.Circuit.WireLimit.Known() && v.Bite.Current.SI > v.Circuit.WireLimit.SI {
-		to.raise("wire-thin", Warn, field.Wire,
-			"Use a thicker cable: this one is for "+v.text(field.AnswerWireLimit)+" at 5 A/mm², and "+v.text(field.AnswerCurrent)+" would heat it. "+
-				"Isolated low-voltage supply only, fused; mains wiring is for licensed hands.",
-			"Cable too thin for this current")
-	}
+	v.warnOfThinWire(to)
 	estimated := v.Circuit.Resistance.Known() && !v.Circuit.Solved
 	if estimated && v.Circuit.Cell.SquareFace() {
 		to.raise("face-estimate", Note, field.Width,
@@ -231,6 +226,15 @@ func (v *view) insteadSentence() string {
 		return " Instead: " + instead + "."
 	}
 	return ""
+}
+
+func (v *view) warnOfThinWire(to *raised) {
+	if v.Circuit.WireLimit.Known() && v.Bite.Current.SI > v.Circuit.WireLimit.SI {
+		to.raise("wire-thin", Warn, field.Wire,
+			"Use a thicker cable: this one is for "+v.text(field.AnswerWireLimit)+" at 5 A/mm², and "+v.text(field.AnswerCurrent)+" would heat it. "+
+				"Isolated low-voltage supply only, fused; mains wiring is for licensed hands.",
+			"Cable too thin for this current")
+	}
 }
 
 func (v *view) warnOfLackingVolts(to *raised) {

@@ -95,13 +95,9 @@ func (c Cell) SmallCathode() bool {
 
 // row is the width and the height, m, of all pieces side by side.
 func (c Cell) row() (width, height float64) {
-	width, height = quantity.Positive(c.Face.Width).SI, quantity.Positive(c.Face.Height).SI
-	switch {
-	case c.SquareFace():
+	width, height = c.Face.upright()
+	if c.SquareFace() {
 		width = math.Sqrt(quantity.Positive(c.Open).SI)
-		height = width
-	case c.Face.Diameter > 0:
-		width = math.Sqrt(c.Face.area())
 		height = width
 	}
 	return quantity.Positive(quantity.Positive(c.Pieces).SI * width).SI, height

@@ -44,6 +44,11 @@ func (w Wire) Drop(current float64) quantity.Optional {
 // whatever its metal.
 func (w Wire) Limit() quantity.Optional { return quantity.Positive(cautious * w.section()) }
 
+// WireFor is the thinnest wire, m across, whose Limit is a current (A).
+func WireFor(current float64) quantity.Optional {
+	return quantity.Positive(math.Sqrt(4 / math.Pi * quantity.Positive(current).SI / cautious))
+}
+
 // section is the wire's cross section, m2.
 func (w Wire) section() float64 {
 	return math.Pi / 4 * quantity.Positive(w.Diameter).SI * quantity.Positive(w.Diameter).SI

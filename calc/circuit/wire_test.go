@@ -60,3 +60,31 @@ func TestWire(t *testing.T) {
 		}
 	}
 }
+
+// A wire just thick enough for a current has that current as its limit.
+func TestWireFor(t *testing.T) {
+	for _, amps := range []float64{0.05, 1, 12} {
+		if got := (Wire{Diameter: WireFor(amps).SI}).Limit().SI; !near(got, amps, 1e-12) {
+			t.Errorf("the wire for %g A carries %g", amps, got)
+		}
+	}
+	if WireFor(-1).Known() || WireFor(0).Known() {
+		t.Error("there is a wire for no current")
+	}
+}
+
+// By hand: two of 60 x 40 mm and one of 30 x 80 mm are 50 mm wide in the mean, and
+// their 7200 mm2 on 150 mm are 48 mm high. A round one of 40 mm is a square of
+// 35.449 mm.
+func TestMeanFace(t *testing.T) {
+	got := MeanFace([]Face{{Width: 0.060, Height: 0.040}, {Width: 0.030, Height: 0.080}}, []float64{2, 1})
+	if !near(got.Width, 0.050, 1e-12) || !near(got.Height, 0.048, 1e-12) {
+		t.Errorf("%+v", got)
+	}
+	if round := MeanFace([]Face{{Diameter: 0.040}}, []float64{3}); !near(round.Width, 0.035449, 1e-4) || !near(round.Height, round.Width, 1e-12) {
+		t.Errorf("%+v", round)
+	}
+	if none := MeanFace([]Face{{Width: 0.060, Height: 0.040}, {}}, []float64{1, 1}); none != (Face{}) {
+		t.Errorf("%+v, with a face that is not known", none)
+	}
+}

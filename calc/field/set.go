@@ -165,6 +165,18 @@ func (s *Set) Given(name Name) bool { return s.values[name].State == quantity.Gi
 // Errors lists the mistakes, in the order in which the fields were given.
 func (s *Set) Errors() []Error { return s.errors }
 
+// Under returns the set with some of its fields, where nothing was typed into
+// them, as they were read of another.
+func (s *Set) Under(other *Set, names ...Name) *Set {
+	more := &Set{values: s.values, errors: s.errors}
+	for _, name := range names {
+		if s.values[name].Text == "" && other.Given(name) {
+			more.values[name] = other.values[name]
+		}
+	}
+	return more
+}
+
 // Without returns the set as if nothing had been typed into some fields.
 func (s *Set) Without(names ...Name) *Set {
 	less := &Set{values: s.values}

@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"saltbite/calc/batch"
+	"saltbite/calc/circuit"
 	"saltbite/calc/field"
 	"saltbite/calc/quantity"
 )
@@ -24,7 +25,12 @@ type Class struct {
 	ReadyAt       quantity.Optional // s after the midnight before the start
 	Cost          quantity.Optional // in the money of the prices
 	TooLong       bool              // the plan does not end within the session
-	Instead       Instead           // of a plan that is too long
+	BathDrop      quantity.Optional // share of its metal that the bath which loses most loses
+	SaltMass      quantity.Optional // kg, to mix the bath, where there is one
+	TankWidth     quantity.Optional // m, of the pieces of the widest load side by side
+	CableNeeded   quantity.Optional // m, the thinnest wire that carries the most current
+	Circuit       ClassCircuit
+	Instead       Instead // of a plan that is too long
 
 	Errors []RowError
 }
@@ -35,20 +41,25 @@ type Instead struct {
 	End      float64 // s after the beginning, with those
 	InTime   int     // pieces that are lifted within the session all the same
 	Pieces   int     // of all
+	Series   Series  // of the fewest cells with which all pieces fit
 }
 
 // usualChangeover is the time between rounds if it is not given, s. Common
 // practice, no source.
 const usualChangeover = 600
 
+// ofTheBath stand beside the rows for what a row leaves blank.
+var ofTheBath = []field.Name{field.Strength, field.Volume, field.Temperature, field.Assay}
+
 // Teach plans a class. Each row is a job with its pieces; its own density,
-// current and time are set aside.
+// current and time are set aside. What is said of the bath beside the rows stands
+// for what they leave blank.
 func Teach(rows []field.Named, fields *field.Set) Class {
 	c := Class{Fields: fields, Errors: ofRow(-1, fields.Errors())}
 	var worked []Worked
 	for i, row := range rows {
 		c.Names = append(c.Names, nameOf(row, i))
-		w := Work(row.Set.Without(field.Density, field.Current, field.Time, field.Find, field.After, field.Readings, field.Amps))
+		w := Work(row.Set.Without(field.Density, field.Current, field.Time, field.Find, field.After, field.Readings, field.Amps).Under(fields, ofTheBath...))
 		errors := unreadable(w)
 		if !w.Law.Known || !w.Bite.bare().Known() || !w.Bite.Depth.Known() || !w.Bite.Count.Known() {
 			errors = append(errors, Missing(w.Fields, field.Metal, field.Area, field.Depth)...)
@@ -80,6 +91,7 @@ func Teach(rows []field.Named, fields *field.Set) Class {
 	c = c.withFigures(worked)
 	if c.TooLong {
 		c.Instead = c.instead(pieces, supplies)
+		c.Instead.Series = c.series(pieces, supplies)
 	}
 	return c
 }
@@ -154,14 +166,20 @@ func (c Class) withFigures(worked []Worked) Class {
 	}
 	c.ReadyAt = quantity.If(start.SI+c.Plan.End, start)
 	c.CathodeNeeded = c.cathode(worked)
+	c.CableNeeded = circuit.WireFor(c.Plan.Current)
+	c.TankWidth = c.tankWidth()
+	c.Circuit = c.circuit(c.Plan, worked)
 	var removed, salt float64
+	lost := map[string]float64{}
 	for _, w := range worked {
 		charge := w.Law.Charge(w.Bite.Piece(), w.Bite.Depth.SI).SI
 		removed += w.Law.Removed(charge).SI
 		run := w.Standing.Etched
 		run.Charge = charge
+		lost[w.Salt.Name] += run.Lost().SI
 		salt += w.Salt.SaltToAdd(run.Lost().SI, w.Fields.Amount(field.Assay).SI).SI
 	}
+	c = c.withBaths(lost)
 	c.Removed, c.SaltToAdd = quantity.Known(removed), quantity.Known(salt)
 	c.Cost = c.cost(removed, salt)
 	return c

@@ -1,6 +1,8 @@
 package job
 
 import (
+	"fmt"
+	"math"
 	"testing"
 
 	"saltbite/calc/field"
@@ -100,5 +102,60 @@ func TestTeachRefuses(t *testing.T) {
 	}
 	if c := teach("amps=1", good, "name=x"); len(c.Names) != 2 || c.Names[1] != "piece 2" {
 		t.Errorf("the names are %v", c.Names)
+	}
+}
+
+// By hand, from one pair to a class: the bath between plates that fill a section of
+// 20 cm2 resists gap / (conductivity x 20 cm2), and like electrodes take 0.2 V (common
+// practice, no source). Two cells in series carry one current, so that four pieces of
+// 0.3 A take the time of two, and twice the volts.
+func TestTeachSeries(t *testing.T) {
+	const beside = "amps=0.6&densityLimit=30&session=152&vesselWidth=40&fill=50&gap=80&cathode=20&strength=200&volume=2"
+	alone := coulombs / 0.3
+	c := teach(beside, plate+"depth=0.1&pieces=3", plate+"depth=0.1")
+	kappa := work(plate + "strength=200&depth=0.1").Mix.Conductivity.SI
+	one := 0.6*0.080/(kappa*20e-4) + 0.2
+	if c.Circuit.Assumed || !near(c.Circuit.Volts.SI, one) {
+		t.Errorf("a load needs %v, want %g V", c.Circuit, one)
+	}
+	if s := c.Instead.Series; s.Cells != 2 || s.Padded || !near(s.End, alone) || !near(s.One, one) || !near(s.Volts, 2*one) {
+		t.Errorf("in series: %+v, want %g s at %g V", s, alone, 2*one)
+	}
+	for volts, cells := range map[float64]int{2.001: 2, 1.999: 0} { // just enough, and just too little
+		c := teach(beside+fmt.Sprintf("&volts=%g", volts*one), plate+"depth=0.1&pieces=4")
+		if c.Instead.Series.Cells != cells {
+			t.Errorf("%g V drive %+v, want %d cells", volts*one, c.Instead.Series, cells)
+		}
+	}
+	if s := teach(beside, plate+"depth=0.1&pieces=3").Instead.Series; s.Cells != 2 || !s.Padded {
+		t.Errorf("three pieces hang in %+v", s)
+	}
+	// 2 m of copper of 1 mm, 58 MS/m, is 43.9 milliohms.
+	cabled := teach(beside+"&wire=1&wireLength=2", plate+"depth=0.1&pieces=4")
+	if drop := 0.6 * 0.043904; !near(cabled.Circuit.Drop.SI, drop) && math.Abs(cabled.Circuit.Drop.SI/drop-1) > 1e-4 || !near(cabled.Instead.Series.Volts, 2*one+cabled.Circuit.Drop.SI) {
+		t.Errorf("with a cable it needs %+v and %+v", cabled.Circuit, cabled.Instead.Series)
+	}
+	if bare := teach("amps=0.6&session=152", plate+"depth=0.1&pieces=4"); !bare.Circuit.Assumed || bare.Instead.Series.Cells != 2 || bare.BathDrop.Known() || bare.SaltMass.Known() {
+		t.Errorf("with nothing said of the bath: %+v %+v", bare.Circuit, bare.Instead)
+	}
+}
+
+// Two litres at 200 g/L are 400 g of crystals, which hold 400 g x 63.546 / 249.677 of
+// copper; brass takes as much of it as TestTeachOneBath says. Three faces of 60 mm
+// are 180 mm side by side, and 5 A/mm2 (common practice, no source) of 0.9 A are
+// 0.18 mm2, 0.4787 mm across.
+func TestTeachBath(t *testing.T) {
+	const brass = "metal=Cu+70+Zn+30&metalDensity=8.5&width=60&height=40&area=10&depth=0.1&pieces=3"
+	lost := 3 * 0.85e-3 * (copper*(0.7/copper+0.3/zinc) - 0.7)
+	c := teach("amps=0.9&densityLimit=30&strength=200&volume=2", brass)
+	if want := lost / (0.4 * copper / pentahydrate); !near(c.BathDrop.SI, want) || !near(c.SaltMass.SI, 0.4) {
+		t.Errorf("the bath is weaker by %v, want %g, of %v kg of salt", c.BathDrop, want, c.SaltMass)
+	}
+	if !near(c.TankWidth.SI, 0.180) || math.Abs(c.CableNeeded.SI/0.4787e-3-1) > 1e-4 {
+		t.Errorf("side by side %v m, a cable of %v m", c.TankWidth, c.CableNeeded)
+	}
+	own := teach("amps=0.9&densityLimit=30&strength=200&volume=2", brass+"&volume=1")
+	if !near(own.BathDrop.SI, 2*c.BathDrop.SI) {
+		t.Errorf("a row's own volume is set aside: %v", own.BathDrop)
 	}
 }
