@@ -55,7 +55,7 @@ function show({ name, element, input, unit, fill }, form) {
  * @param {HTMLSelectElement} select
  * @param {boolean} locked
  */
-function onlyChosen(select, locked) {
+export function onlyChosen(select, locked) {
   for (const option of select.options) option.disabled = locked && !option.selected
 }
 

@@ -117,6 +117,39 @@ func twelveStudents(t *testing.T, p *page) {
 	p.click("#class-stop-it")
 	p.until(`document.getElementById('class-run').dataset.state === 'before' && !document.getElementById('class').disabled`)
 	p.takesSavedJob()
+	p.opensLockedLink()
+}
+
+// opensLockedLink makes a link that locks the supply and the metal, and opens it.
+func (p *page) opensLockedLink() {
+	p.Helper()
+	for _, name := range []string{"amps", "metal"} {
+		p.ask(`document.querySelector('#locks [value=' + arguments[0] + ']').click()`, name)
+	}
+	link := p.say(`return document.getElementById('address').value`)
+	if !strings.Contains(link, "lock%3Damps") {
+		p.Errorf("the link is %s", link)
+	}
+	p.ask(`location.hash = arguments[0]`, link[strings.Index(link, "#"):])
+	p.until(`!document.getElementById('locked').hidden && document.getElementById('amps').readOnly`)
+	p.until(`[...document.querySelectorAll('[data-cell=metal]')].every((cell) => cell.readOnly) && !document.querySelector('[data-cell=depth]').readOnly`)
+	if free := p.ask(`return document.getElementById('session').readOnly`); free != false {
+		p.Errorf("the session, which is not locked, can't be changed")
+	}
+	// It stays locked over a reload, and Clear leaves what is locked.
+	p.ask(`dispatchEvent(new Event('pagehide'))`)
+	p.loadOnly("/class.html")
+	p.until(`document.getElementById('amps').readOnly`)
+	p.click("#clear")
+	p.until(`document.querySelectorAll('#pieces li').length === 2 && document.getElementById('session').value === ''`)
+	if left := p.say(`return document.getElementById('amps').value + ' ' + document.querySelector('[data-cell=metal]').value + document.querySelector('[data-cell=depth]').value`); left != "2 copper" {
+		p.Errorf("after Clear stands %q", left)
+	}
+	p.pastes("[data-cell=name]", "Eve\tbrass\t12 cm2\t\t0,1\t1")
+	p.until(`document.querySelector('[data-cell=name]').value === 'Eve'`)
+	if metal := p.say(`return document.querySelector('[data-cell=metal]').value`); metal != "copper" {
+		p.Errorf("what is pasted makes the locked metal %q", metal)
+	}
 }
 
 // takesSavedJob adds a saved job to the rows; what has no cell there goes with it.

@@ -2,6 +2,7 @@
  * The fields that stand beside the rows: the supply, the time, the prices. Their
  * controls are made of the same table as those of the first page.
  */
+import { onlyChosen } from '../../embed/lock.js'
 import { put } from '../element.js'
 import { withoutUnit, withUnit } from '../form/units.js'
 
@@ -35,6 +36,16 @@ export class Beside {
       const parted = unit ? withoutUnit(text, [...unit.options].map(({ value }) => value)) : { typed: text }
       input.value = parted.typed
       if (unit && parted.unit !== undefined) unit.value = parted.unit || unit.dataset.bare || ''
+    }
+  }
+
+  /** A locked control can be read and reached, not changed. @param {string[]} names */
+  lock(names) {
+    for (const [name, { input, unit, element }] of this.controls) {
+      const locked = names.includes(name)
+      element.classList.toggle('locked', locked)
+      input.readOnly = locked
+      if (unit) onlyChosen(unit, locked)
     }
   }
 

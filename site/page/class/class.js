@@ -13,7 +13,7 @@ import { opening } from '../start/bench.js'
 import { Beside } from './beside.js'
 import { setUpClock, startOf } from './clock.js'
 import { setUpKept } from './kept.js'
-import { addRows, layRows, pieceRows, setUpPieces, showMistakes } from './pieces.js'
+import { addRows, layRows, lockColumns, pieceRows, setUpPieces, showMistakes } from './pieces.js'
 import { showPlan } from './plan.js'
 import { classText, readClass } from './text.js'
 
@@ -33,8 +33,11 @@ let bench
 /** @returns {Class} */
 const taught = () => ({ fields: beside.fields(), rows: pieceRows() })
 
+/** What a link set for good: fields beside the rows, and columns. @type {string[]} */
+let locked = []
+
 /** The form in the one text form, with the cells that were typed only. */
-const typed = () => classText({ fields: beside.fields(), rows: pieceRows({ asTyped: true }) })
+const typed = (lock = locked) => classText({ fields: beside.fields(), rows: pieceRows({ asTyped: true }), lock })
 
 /** Asks for the plan of the form, or of the class under way. */
 const plan = newestOnly(async () => {
@@ -88,10 +91,25 @@ function save() {
 }
 
 /** @param {Class} next */
-function lay({ fields, rows }) {
+function lay({ fields, rows, lock = [] }) {
+  locked = lock
+  lockColumns([])
   beside.restore(fields)
   layRows(rows)
+  beside.lock(lock)
+  lockColumns(lock)
+  byId('locked').hidden = lock.length === 0
   changed()
+}
+
+/** The form with nothing on it but what is locked, which of the rows is the first's. */
+function lockedOnly() {
+  const { fields, rows, lock } = readClass(typed())
+  /** @param {Record<string, string>} all @param {string[]} names */
+  const only = (all, names) => Object.fromEntries(Object.entries(all).filter(([name]) => names.includes(name)))
+  const names = lock.flatMap((name) => (name === 'size' ? ['width', 'height', 'diameter', 'area'] : name))
+  const first = only(rows[0]?.fields ?? {}, names)
+  return { fields: only(fields, lock), rows: Object.keys(first).length > 0 ? [{ name: '', fields: first }] : [], lock }
 }
 
 const clock = setUpClock({ text: () => classText(taught()), turned: () => void plan() })
@@ -112,17 +130,24 @@ setUpKept((rows) => {
 
 clear.addEventListener('click', () => {
   const before = readClass(typed())
-  lay({ fields: {}, rows: [] })
+  lay(lockedOnly())
   notify('The class is cleared.', { word: 'Take back', work: () => lay(before) })
 })
 byId('print').addEventListener('click', () => window.print())
 
 const address = /** @type {HTMLTextAreaElement} */ (byId('address'))
 const copied = byId('copied')
-byId('link').addEventListener('toggle', () => {
-  address.value = `${location.href.replace(/#.*/, '')}#${encodeURIComponent(classText(taught()))}`
+const locks = /** @type {HTMLInputElement[]} */ ([...byId('locks').querySelectorAll('input')])
+
+/** The link, with what it locks beside what is locked here: fields that are filled, and columns. */
+function showLink() {
+  const filled = taught()
+  const names = locks.filter(({ checked, value }) => checked && (value in filled.fields || !beside.controls.has(value))).map(({ value }) => value)
+  address.value = `${location.href.replace(/#.*/, '')}#${encodeURIComponent(typed([...new Set([...locked, ...names])]))}`
   copied.textContent = ''
-})
+}
+byId('link').addEventListener('toggle', showLink)
+byId('locks').addEventListener('change', showLink)
 byId('copy').addEventListener('click', async () => { copied.textContent = await copyField(address) })
 
 /** Opens the class in the address; what was on the form can be taken back. */
@@ -131,7 +156,7 @@ function openLink() {
   const before = typed()
   const { faults, ...next } = readClass(decoded(location.hash.slice(1)))
   history.replaceState(null, '', location.pathname + location.search)
-  if (next.rows.length === 0) return notify('The class in the link could not be read.')
+  if (next.rows.length === 0 && next.lock.length === 0) return notify('The class in the link could not be read.')
   lay(next)
   const left = faults.length > 0 ? ` Left out: ${faults.join('; ')}.` : ''
   if (readClass(before).rows.length > 0) notify(`The class in the link is opened.${left}`, { word: 'Take back', work: () => lay(readClass(before)) })

@@ -46,6 +46,15 @@ function add() {
   return row
 }
 
+/** The columns that can't be changed. @type {string[]} */
+let locked = []
+
+/** @param {string[]} names of columns that from now on can't be changed */
+export function lockColumns(names) {
+  locked = names
+  tidy()
+}
+
 /** How many rows were made: each has an id of its own. */
 let made = 0
 
@@ -55,12 +64,15 @@ function tidy() {
   /** @type {Partial<Record<Column, string>>} */
   const above = { pieces: '1' }
   for (const [place, { element, cells }] of rows.entries()) {
+    const remove = /** @type {HTMLButtonElement} */ (element.querySelector('.remove'))
+    remove.disabled = columns.some((column) => locked.includes(column) && cells[column].value !== '')
     put(element.querySelector('.number'), `${place + 1}`)
     cells.name.placeholder = `piece ${place + 1}`
     for (const column of columns) {
       const cell = cells[column]
       if (column !== 'name') cell.placeholder = above[column] ?? ''
       if (alike.includes(/** @type {typeof alike[number]} */ (column)) && cell.value.trim()) above[column] = cell.value.trim()
+      cell.readOnly = locked.includes(column)
       cell.setAttribute('aria-label', `${cell.dataset.label}, row ${place + 1}`)
     }
   }
@@ -109,7 +121,7 @@ export function addRows(named) {
 
 /** @param {Row} row @param {Record<string, string>} texts */
 function write({ cells }, texts) {
-  for (const column of columns) if (texts[column]) cells[column].value = texts[column]
+  for (const column of columns) if (texts[column] && !locked.includes(column)) cells[column].value = texts[column]
 }
 
 /**

@@ -10,25 +10,25 @@ import { quote, takeFields } from '../form/text.js'
 /**
  * @typedef {Record<string, string>} Fields
  * @typedef {{name: string, fields: Fields}} Named
- * @typedef {{fields: Fields, rows: Named[]}} Class
+ * @typedef {{fields: Fields, rows: Named[], lock?: string[]}} Class lock: fields and columns that a link sets for good
  */
 
 /** How many rows are read. */
 const mostRows = 1000
 
 /** @param {Class} taught */
-export function classText({ fields, rows }) {
-  return rowsText(rows.map(({ name, fields }) => ({ name, ...fields })), fields)
+export function classText({ fields, rows, lock = [] }) {
+  return rowsText(rows.map(({ name, fields }) => ({ name, ...fields })), { ...fields, lock: lock.join(' ') })
 }
 
 /** @param {string} name */
-const objection = (name) => (vocabulary.includes(name) ? '' : `“${quote(name)}” is no field here`)
+const objection = (name) => (name === 'lock' || vocabulary.includes(name) ? '' : `“${quote(name)}” is no field here`)
 
 /**
  * Reads such a text; it may be damaged, or anybody's.
  *
  * @param {string} text
- * @returns {Class & {faults: string[]}}
+ * @returns {Class & {lock: string[], faults: string[]}}
  */
 export function readClass(text) {
   /** @type {Named[]} */
@@ -40,5 +40,7 @@ export function readClass(text) {
     else if (line && line[0] !== '#' && blocks.length > 0) faults.push(...takeFields(line, objection, blocks[blocks.length - 1].fields))
   }
   const [beside, ...rows] = blocks
-  return { fields: beside?.fields ?? {}, rows: rows.slice(0, mostRows), faults }
+  const { lock = '', ...fields } = beside?.fields ?? {}
+  for (const row of rows) delete row.fields.lock
+  return { fields, lock: lock.split(/[\s,]+/).filter(Boolean), rows: rows.slice(0, mostRows), faults }
 }
