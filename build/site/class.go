@@ -40,10 +40,15 @@ func (s Files) addClass(root string, as built) error {
 	if s["class.css"], err = run(root, api.BuildOptions{EntryPoints: []string{filepath.Join(root, "site", "page", "class", "class.css")}}); err != nil {
 		return err
 	}
-	p := classPage{built: as, ClassStyle: load(s["class.css"]), ClassScript: load(s[classBundle.out]),
-		Beside: controls(besideRows), Rare: controls(rareBeside), Columns: classColumns(), Figures: classFigures, Metals: controlOf(*field.Metal.Row()).Suggest}
-	s["class.html"], err = fill(root, "class.html", p)
+	s["class.html"], err = s.classHTML(root, as)
 	return err
+}
+
+// classHTML is the page for a class, which loads the style and the script that the
+// site has.
+func (s Files) classHTML(root string, as built) ([]byte, error) {
+	return fill(root, "class.html", classPage{built: as, ClassStyle: load(s["class.css"]), ClassScript: load(s[classBundle.out]),
+		Beside: controls(besideRows), Rare: controls(rareBeside), Columns: classColumns(), Figures: classFigures, Metals: controlOf(*field.Metal.Row()).Suggest})
 }
 
 func controls(names []field.Name) (all []control) {

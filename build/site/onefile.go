@@ -19,13 +19,15 @@ import (
 type oneFile struct {
 	use     use
 	out     string
-	entry   string   // of what takes the place of page.js
+	entry   string   // of what takes the place of page.js, or of class.js
+	class   bool     // it is the page for a class, whose one call is in the other program
 	without []string // parts of the page that can't work there
 	style   []string // added to the page's style
 }
 
 var oneFiles = []oneFile{
 	{use: asFile, out: "saltbite.html", entry: "site/page/page.js", without: []string{"device/offline", "artwork/begin"}},
+	{use: asFile, out: "saltbite-class.html", entry: classBundle.entry, class: true},
 	{use: inFrame, out: "embed.html", entry: "site/embed/frame.js", style: []string{"embed/frame.css"},
 		without: []string{"device/offline", "artwork/begin", "jobs/manage", "jobs/share", "run/control"}},
 }
@@ -47,12 +49,17 @@ func (f oneFile) script(entry string) bundle {
 func (s Files) addOneFiles(root string, as built) error {
 	for _, file := range oneFiles {
 		as.Use = file.use
-		page, err := pageHTML(root, as)
+		files := maps.Clone(s)
+		script, html := pageBundle.out, pageHTML
+		if file.class {
+			script, html = classBundle.out, s.classHTML
+			files["saltbite.wasm"] = s["long.wasm"]
+		}
+		page, err := html(root, as)
 		if err != nil {
 			return err
 		}
-		files := maps.Clone(s)
-		for name, entry := range map[string]string{headBundle.out: headBundle.entry, pageBundle.out: file.entry} {
+		for name, entry := range map[string]string{headBundle.out: headBundle.entry, script: file.entry} {
 			if files[name], err = file.script(entry).make(root, s); err != nil {
 				return err
 			}

@@ -9,7 +9,13 @@ export function filesWithin() {
   return { aside: true, worker: workerOfBlob, module }
 }
 
-async function module() {
+/** @type {Promise<WebAssembly.Module> | undefined} */
+let read
+
+/** Short calls and long ones may want it each. */
+const module = () => read ??= compiled()
+
+async function compiled() {
   const place = document.getElementById('saltbite.wasm')
   if (!place) throw new Error('the program is missing in this file')
   place.remove()

@@ -71,3 +71,37 @@ const strangeStyle = `const style = document.createElement('style')
 	style.textContent = 'body { outline: 7px solid }'
 	document.head.append(style)
 	return getComputedStyle(document.body).outlineWidth === '7px'`
+
+// TestOneFileClass opens the page for a class that is one file from a folder with
+// nothing else in it.
+func TestOneFileClass(t *testing.T) {
+	t.Parallel()
+	body, err := os.ReadFile(filepath.Join(finished(t), "saltbite-class.html"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	file := filepath.Join(t.TempDir(), "saltbite-class.html")
+	if err := os.WriteFile(file, body, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	inEngines(t, browser.Names, func(t *testing.T, session *browser.Session) {
+		p := &page{t, session, serve(t)}
+		if err := p.Navigate((&url.URL{Scheme: "file", Path: file}).String()); err != nil {
+			t.Fatal(err)
+		}
+		p.until(begun)
+		p.fill(weakSupply)
+		p.pastes("[data-cell=name]", students())
+		p.planned("Two loads in two rounds take 5 h 1")
+		p.until(`document.getElementById('instead').textContent.includes('2 cells in series')`)
+		asked := p.ask(`return performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => !/^(blob|data):/.test(name)).join()`)
+		if asked != "" {
+			t.Errorf("one file asked for %v", asked)
+		}
+		if session.Name == browser.Chromium {
+			if said := p.consoleNow(); said != "" {
+				t.Errorf("the console says %s", said)
+			}
+		}
+	})
+}
