@@ -15,8 +15,9 @@
 //
 // Plans are compared by loads, then by rounds, then by their end. Fewest loads
 // is bin packing: first fit and best fit decreasing, and a fill of one load
-// after another; where these don't meet the bound L2 of Martello and Toth,
-// branch and bound looks for fewer (S. Martello and P. Toth, Knapsack Problems,
+// after another; where these don't meet the bound L2 of Martello and Toth, or that
+// by count, many pieces are parted by their current and packed again, and branch
+// and bound looks for fewer with few (S. Martello and P. Toth, Knapsack Problems,
 // Wiley 1990, chapter 8, from memory). For up to 24 pieces, a second branch and
 // bound looks among all plans with that many loads for the one that ends first;
 // for more pieces, loads are repacked two by two while that makes them end

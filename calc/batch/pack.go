@@ -43,7 +43,7 @@ func fewestLoads(pieces []piece, amps float64) (baths []bathful, least int) {
 func fewest(pieces []piece, limit float64) (loads [][]piece, bound int) {
 	pieces = slices.Clone(pieces)
 	slices.SortFunc(pieces, strongestFirst)
-	bound = leastLoads(pieces, limit)
+	bound = max(leastLoads(pieces, limit), leastByCount(pieces, limit))
 	for _, pack := range []func([]piece, float64) [][]piece{firstFit, bestFit, filled} {
 		if found := pack(pieces, limit); loads == nil || len(found) < len(loads) {
 			loads = found
@@ -51,6 +51,9 @@ func fewest(pieces []piece, limit float64) (loads [][]piece, bound int) {
 		if len(loads) == bound {
 			return loads, bound
 		}
+	}
+	if len(pieces) > mostCompleted {
+		loads = parted(pieces, limit, loads, bound)
 	}
 	for ; bound < len(loads) && len(pieces) <= mostCompleted; bound++ {
 		c := newCompleting(pieces, limit)
@@ -98,6 +101,62 @@ func leastLoads(pieces []piece, limit float64) int {
 	return least
 }
 
+// leastByCount is a bound by how many pieces a load holds, for pieces in falling
+// order of current; it is over L2 where loads of few pieces are never full. With
+// the loads in the order of how many pieces they hold, the first t of b loads hold
+// at most C(t) pieces, as many of the weakest as t loads have the current for. The
+// last of these holds their mean at most, and none after it holds more, so that
+//
+//	pieces <= C(t) + (b - t) floor(C(t) / t)   for every t up to b
+//
+// It holds for the pieces over any current alone, too. Own argument, no source.
+func leastByCount(pieces []piece, limit float64) (least int) {
+	for n := len(pieces); n > 0; n-- {
+		if n < len(pieces) && pieces[n].current == pieces[n-1].current {
+			continue
+		}
+		least = max(least, byCount(pieces[:n], limit, least))
+	}
+	return least
+}
+
+// byCount is that bound for these pieces; least is known already.
+func byCount(pieces []piece, limit float64, least int) int {
+	least = max(least, 1)
+	const rounding = 1e-9 // of a load: sums of a thousand pieces
+	var current float64
+	within := 0 // C(t)
+	for t := 1; t <= least; t++ {
+		for within < len(pieces) && current+pieces[len(pieces)-1-within].current <= limit*(float64(t)+rounding) {
+			current += pieces[len(pieces)-1-within].current
+			within++
+		}
+		if each := within / t; each > 0 {
+			least = max(least, t+(len(pieces)-within+each-1)/each)
+		}
+	}
+	return least
+}
+
+// partings is in how many places the pieces are parted, and partedSteps how many
+// pieces are tried to fill one load of a part.
+const partings, partedSteps = 24, 600
+
+// parted looks for fewer loads than are known: the strongest pieces are packed by
+// themselves, and the others by themselves. So the strongest, of which few make a
+// load that is never full, do not take the weak ones of which more would make one
+// that is. Own, no source.
+func parted(pieces []piece, limit float64, known [][]piece, bound int) [][]piece {
+	for part := 1; part < partings && len(known) > bound; part++ {
+		at := part * len(pieces) / partings
+		loads := slices.Concat(filledBy(partedSteps, pieces[:at], limit), filledBy(partedSteps, pieces[at:], limit))
+		if len(loads) < len(known) {
+			known = loads
+		}
+	}
+	return known
+}
+
 // firstFit hangs each piece into the first load that has room.
 func firstFit(pieces []piece, limit float64) [][]piece {
 	return fit(pieces, limit, func(room, best float64) bool { return false })
@@ -138,11 +197,14 @@ const fillSteps = 5000
 // Production Planning and Control 10 (1999) 598; with a fixed first piece K.
 // Fleszar and K. S. Hindi, Computers and Operations Research 29 (2002) 821;
 // both from memory).
-func filled(pieces []piece, limit float64) [][]piece {
+func filled(pieces []piece, limit float64) [][]piece { return filledBy(fillSteps, pieces, limit) }
+
+// filledBy is filled with so many tries for a load.
+func filledBy(steps int, pieces []piece, limit float64) [][]piece {
 	var loads [][]piece
 	left := slices.Clone(pieces)
 	for len(left) > 0 {
-		f := filling{left: left, full: 2 * slack * limit, steps: fillSteps, chosen: []int{0}}
+		f := filling{left: left, full: 2 * slack * limit, steps: steps, chosen: []int{0}}
 		f.try(1, limit-left[0].current)
 		var load []piece
 		for k, i := range f.best {
