@@ -15,6 +15,7 @@ func TestClass(t *testing.T) {
 		{"by keyboard alone", classByKeyboard}, // first: in WebKitGTK a used mouse changes where Tab leads
 		{"twelve students on a weak supply", twelveStudents},
 		{"without violation", classWithoutViolation},
+		{"told while hidden", classTellsHidden},
 	})
 	hold(t, []string{browser.Chromium, browser.Firefox}, (*page).freshClass, []check{{"printed", classPrinted}})
 }
@@ -118,6 +119,20 @@ func twelveStudents(t *testing.T, p *page) {
 	p.until(`document.getElementById('class-run').dataset.state === 'before' && !document.getElementById('class').disabled`)
 	p.takesSavedJob()
 	p.opensLockedLink()
+}
+
+// classTellsHidden moves the clock past the first lift while the page is hidden.
+func classTellsHidden(t *testing.T, p *page) {
+	p.loadOnly("/class.html?with=clock,sounds,lock,hidden")
+	p.until(begun)
+	p.fill(weakSupply)
+	p.pastes("[data-cell=name]", students())
+	p.planned("Two loads")
+	p.click("#begin")
+	p.click("#class-tell")
+	p.until(`document.getElementById('class-tell').getAttribute('aria-checked') === 'true'`)
+	p.ask(`Object.assign(document.documentElement.dataset, { hidden: 'yes', pass: 155 * 60000 }); dispatchEvent(new Event('pass'))`)
+	p.until(`document.documentElement.dataset.notified?.startsWith('Now: Lift Student 1')`)
 }
 
 // opensLockedLink makes a link that locks the supply and the metal, and opens it.

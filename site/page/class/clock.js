@@ -12,7 +12,7 @@ import { byId, frameOf, put } from '../element.js'
 import { canStayAwake, stayAwake } from '../run/awake.js'
 import { clock, hour, minute, second, still } from '../run/moment.js'
 import { allowSound, onTime, schedule, soundState } from '../run/sound.js'
-import { vibrate } from '../run/tell.js'
+import { askToNotify, canNotify, notifyHidden, vibrate } from '../run/tell.js'
 
 /**
  * @typedef {import('../../engine/client.js').Step} Step
@@ -22,6 +22,7 @@ import { vibrate } from '../run/tell.js'
  * @property {number} told the moment up to which all steps were told
  * @property {number} heard the moment up to which what rang was answered
  * @property {boolean} sound
+ * @property {boolean} notify whether a step is told by a notification while the page is hidden
  * @property {Record<string, number>} late by load: how much later than planned it was hung, in milliseconds
  * @property {string} text the class that runs, in the one text form
  */
@@ -33,23 +34,23 @@ const kept = stored('saltbite-class-run', runOf)
 
 /** @param {string} text @returns {Run | undefined} */
 function runOf(text) {
-  const { on, told, heard, sound, text: of = '', ...late } = Object.fromEntries(new URLSearchParams(text))
+  const { on, told, heard, sound, notify, text: of = '', ...late } = Object.fromEntries(new URLSearchParams(text))
   const [from, until, answered] = [on, told, heard].map(Number)
   if (!Number.isFinite(from + until + answered) || !of) return undefined
   const delays = Object.entries(late).map(([load, time]) => [load, Number(time)]).filter(([, time]) => Number.isFinite(time))
-  return { on: from, told: until, heard: answered, sound: sound === 'yes', text: of, late: Object.fromEntries(delays) }
+  return { on: from, told: until, heard: answered, sound: sound === 'yes', notify: notify === 'yes', text: of, late: Object.fromEntries(delays) }
 }
 
 /** @param {Run | undefined} run */
 function keep(run) {
   if (!run) return kept.write('')
-  const { on, told, heard, sound, text, late } = run
-  return kept.write(`${new URLSearchParams({ on: `${on}`, told: `${told}`, heard: `${heard}`, sound: sound ? 'yes' : 'no', text, ...Object.fromEntries(Object.entries(late).map(([load, time]) => [load, `${time}`])) })}`)
+  const { on, told, heard, sound, notify, text, late } = run
+  return kept.write(`${new URLSearchParams({ on: `${on}`, told: `${told}`, heard: `${heard}`, sound: sound ? 'yes' : 'no', notify: notify ? 'yes' : 'no', text, ...Object.fromEntries(Object.entries(late).map(([load, time]) => [load, `${time}`])) })}`)
 }
 
 const strip = byId('class-run')
 const steps = byId('steps')
-const [begin, done, sound, stop, stopIt, goOn] = ['begin', 'step-done', 'class-sound', 'class-stop', 'class-stop-it', 'class-go-on'].map(byId)
+const [begin, done, sound, tell, stop, stopIt, goOn] = ['begin', 'step-done', 'class-sound', 'class-tell', 'class-stop', 'class-stop-it', 'class-go-on'].map(byId)
 
 /**
  * @typedef {object} Asked
@@ -90,6 +91,8 @@ export function setUpClock({ text, turned }) {
     begin.hidden = run !== undefined || plan.length === 0
     strip.hidden = !run && plan.length === 0
     sound.setAttribute('aria-checked', `${run?.sound ?? true}`)
+    tell.setAttribute('aria-checked', `${run?.notify ?? false}`)
+    tell.hidden = !canNotify()
     showSteps()
     if (!run) return schedule([], Date.now())
     tick()
@@ -104,7 +107,9 @@ export function setUpClock({ text, turned }) {
       run.told = now
       keep(run)
       vibrate()
-      put(byId('class-said'), `Now: ${due.map(({ step }) => step.text).join('. ')}.`)
+      const said = `Now: ${due.map(({ step }) => step.text).join('. ')}.`
+      put(byId('class-said'), said)
+      if (run.notify) void notifyHidden(said)
     }
     const unheard = all.filter(({ at }) => at > /** @type {Run} */ (run).heard && now - at < ringing)
     schedule(run.sound ? unheard.flatMap(({ at }) => tunes(onTime(now) ? at : Math.max(at, now))) : [], now)
@@ -155,7 +160,7 @@ export function setUpClock({ text, turned }) {
   begin.addEventListener('click', () => {
     allowSound()
     const now = Date.now()
-    run = { on: now, told: now, heard: now, sound: true, late: {}, text: text() }
+    run = { on: now, told: now, heard: now, sound: true, notify: false, late: {}, text: text() }
     turned(run)
   })
   done.addEventListener('click', () => {
@@ -165,6 +170,11 @@ export function setUpClock({ text, turned }) {
   sound.addEventListener('click', () => {
     allowSound()
     if (run) run.sound = !run.sound
+    show()
+  })
+  tell.addEventListener('click', async () => {
+    if (run?.notify) run.notify = false
+    else if (await askToNotify() && run) run.notify = true
     show()
   })
   for (const [button, asking] of /** @type {const} */ ([[stop, true], [goOn, false]])) {
