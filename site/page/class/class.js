@@ -48,13 +48,13 @@ const plan = newestOnly(async () => {
   place.disabled = run !== undefined
   clear.disabled = run !== undefined
   byId('while-run').hidden = run === undefined
-  if (asked.rows.length === 0) return show(nothing, '')
+  if (!asked.rows[0]) return show(nothing, '')
   const first = await bench.batch(classText(asked), {})
   if (!run) showMistakes(first.errors)
   if (!run) beside.show(first.errors.filter(({ row }) => row === undefined))
   const wrong = new Set(first.errors.map(({ row }) => row).filter((row) => row !== undefined))
   const whole = asked.rows.filter((_, row) => !wrong.has(row))
-  if (wrong.size === 0 || whole.length === 0) return show(first, '')
+  if (!wrong.size || !whole[0]) return show(first, '')
   const names = asked.rows.map(({ name }, row) => name || `piece ${row + 1}`).filter((_, row) => wrong.has(row))
   show(await bench.batch(classText({ ...asked, rows: whole }), {}), `Not in the plan yet: ${names.join(', ')}.`)
 })
@@ -98,7 +98,7 @@ function lay({ fields, rows, lock = [] }) {
   layRows(rows)
   beside.lock(lock)
   lockColumns(lock)
-  byId('locked').hidden = lock.length === 0
+  byId('locked').hidden = !lock[0]
   changed()
 }
 
@@ -109,7 +109,7 @@ function lockedOnly() {
   const only = (all, names) => Object.fromEntries(Object.entries(all).filter(([name]) => names.includes(name)))
   const names = lock.flatMap((name) => (name === 'size' ? ['width', 'height', 'diameter', 'area'] : name))
   const first = only(rows[0]?.fields ?? {}, names)
-  return { fields: only(fields, lock), rows: Object.keys(first).length > 0 ? [{ name: '', fields: first }] : [], lock }
+  return { fields: only(fields, lock), rows: [{ name: '', fields: first }], lock }
 }
 
 const clock = setUpClock({ text: () => classText(taught()), turned: () => void plan() })
@@ -139,11 +139,10 @@ const address = /** @type {HTMLTextAreaElement} */ (byId('address'))
 const copied = byId('copied')
 const locks = /** @type {HTMLInputElement[]} */ ([...byId('locks').querySelectorAll('input')])
 
-/** The link, with what it locks beside what is locked here: fields that are filled, and columns. */
+/** The link, with what it locks beside what is locked here. */
 function showLink() {
-  const filled = taught()
-  const names = locks.filter(({ checked, value }) => checked && (value in filled.fields || !beside.controls.has(value))).map(({ value }) => value)
-  address.value = `${location.href.replace(/#.*/, '')}#${encodeURIComponent(typed([...new Set([...locked, ...names])]))}`
+  const names = locks.filter(({ checked }) => checked).map(({ value }) => value)
+  address.value = `${location.href.replace(/#.*/, '')}#${encodeURIComponent(typed([...locked, ...names]))}`
   copied.textContent = ''
 }
 byId('link').addEventListener('toggle', showLink)
@@ -156,10 +155,10 @@ function openLink() {
   const before = typed()
   const { faults, ...next } = readClass(decoded(location.hash.slice(1)))
   history.replaceState(null, '', location.pathname + location.search)
-  if (next.rows.length === 0 && next.lock.length === 0) return notify('The class in the link could not be read.')
+  if (!next.rows[0] && !next.lock[0]) return notify('The class in the link could not be read.')
   lay(next)
-  const left = faults.length > 0 ? ` Left out: ${faults.join('; ')}.` : ''
-  if (readClass(before).rows.length > 0) notify(`The class in the link is opened.${left}`, { word: 'Take back', work: () => lay(readClass(before)) })
+  const left = faults[0] ? ` Left out: ${faults.join('; ')}.` : ''
+  if (readClass(before).rows[0]) notify(`The class in the link is opened.${left}`, { word: 'Take back', work: () => lay(readClass(before)) })
   else if (left) notify(left.trim())
 }
 

@@ -91,7 +91,7 @@ export function setUpClock({ text, turned }) {
     begin.hidden = run !== undefined || plan.length === 0
     strip.hidden = !run && plan.length === 0
     sound.setAttribute('aria-checked', `${run?.sound ?? true}`)
-    tell.setAttribute('aria-checked', `${run?.notify ?? false}`)
+    tell.setAttribute('aria-checked', `${!!run?.notify}`)
     tell.hidden = !canNotify()
     showSteps()
     if (!run) return schedule([], Date.now())
