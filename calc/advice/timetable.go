@@ -141,7 +141,11 @@ func (v classView) instead() (said []string) {
 		said = append(said, "All pieces fit at "+v.Say(field.AnswerDepth, v.Deepest.SI)+" deep, in the same loads.")
 	}
 	if i.InTime > 0 {
-		said = append(said, "As it is, "+strconv.Itoa(i.InTime)+" of "+strconv.Itoa(i.Pieces)+plural(float64(i.Pieces), " piece")+" are done in time. Leave the rest for another day.")
+		are := " are"
+		if i.InTime == 1 {
+			are = " is"
+		}
+		said = append(said, "As it is, "+strconv.Itoa(i.InTime)+" of "+strconv.Itoa(i.Pieces)+plural(float64(i.Pieces), " piece")+are+" done in time. Leave the rest for another day.")
 	}
 	return said
 }
@@ -343,14 +347,14 @@ func (v classView) cards() (cards []ClassCard) {
 			w := viewOf(&v.Rows[lift.Row])
 			piece := w.Bite.Piece()
 			piece.Pieces = 1
-			inBath := v.time(lift.At-load.Start) + " in the bath"
+			when, inBath := "after ", v.time(lift.At-load.Start)+" in the bath"
 			if load.Start > 0 || v.Fields.Amount(field.Start).Known() {
-				inBath = v.lifting(lift.At) + ": " + inBath
+				when = v.lifting(lift.At) + ": "
 			}
 			cards = append(cards, ClassCard{countedName(v.Names[lift.Row], lift.Count), []string{
 				field.Capital(w.metalInWords()) + ", " + w.said(field.Depth) + " deep, in " + w.bathInWords(),
 				"Load " + strconv.Itoa(i+1) + v.onSupply(load) + ": hang it " + v.hanging(load.Start),
-				"Lift it " + inBath,
+				"Lift it " + when + inBath,
 				"Each piece loses about " + v.Say(field.AnswerRemoved, w.Law.Removed(w.Law.Charge(piece, w.Bite.Depth.SI).SI).SI),
 			}})
 		}
