@@ -97,7 +97,7 @@ export function setUpArtwork(desk, part, place) {
 
   /** One to learn from, and how even it will be. @param {Classic} classic */
   async function learn(classic) {
-    asDrawing(form.others)
+    asUnread(form.others)
     source = undefined
     photograph.gone()
     await measure({ classic }, true)
