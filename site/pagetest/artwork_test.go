@@ -360,7 +360,7 @@ func brokenPictures(t *testing.T, p *page) {
 func patternsToCompare(t *testing.T, p *page) {
 	p.until(`document.querySelector('.artwork .like') !== null`)
 	p.ask(`document.querySelector('.artwork').open = true`)
-	for _, button := range p.lines(`return [...document.querySelectorAll('.artwork .like button')].map((b) => [b.dataset.text, b.querySelector('path').getAttribute('stroke-width'), b.textContent].join(' '))`) {
+	for _, button := range p.lines(`return [...document.querySelectorAll('.artwork .like [data-text]')].map((b) => [b.dataset.text, b.querySelector('path').getAttribute('stroke-width'), b.textContent].join(' '))`) {
 		parts := strings.Fields(button)
 		share, _ := strconv.ParseFloat(parts[0], 64)
 		wide, _ := strconv.ParseFloat(parts[1], 64)
