@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"saltbite/calc/bath"
+	"saltbite/calc/bite"
 	"saltbite/calc/circuit"
 	"saltbite/calc/field"
 	"saltbite/calc/quantity"
@@ -90,7 +91,8 @@ func (v *view) courseSentence() string {
 	return said
 }
 
-// stepsSentence sums up steps with areas stopped out between them.
+// stepsSentence sums up steps with areas stopped out between them. It says how deep
+// they come to: a depth meant from the face would else be etched on top of the last.
 func (v *view) stepsSentence() string {
 	if len(v.Steps) == 0 || !v.Salt.Known() {
 		return ""
@@ -102,7 +104,8 @@ func (v *view) stepsSentence() string {
 	if len(currents) == 1 {
 		return "One step takes " + v.text(field.AnswerTime) + " at " + currents[0] + "." + v.checkEarly()
 	}
-	return countInWords(len(currents)) + " steps take " + v.text(field.AnswerTime) + " in all: " + strings.Join(currents, ", then ") + "." + v.checkEarly()
+	return countInWords(len(currents)) + " steps take " + v.text(field.AnswerTime) + " in all and add up to " +
+		v.Say(field.AnswerDepth, bite.InAll(v.Steps).Depth) + ": " + strings.Join(currents, ", then ") + "." + v.checkEarly()
 }
 
 // countInWords is a number that begins a sentence.

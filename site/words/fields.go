@@ -54,7 +54,7 @@ var Fields = map[string]Field{
 
 	"bites": {
 		Label: "Stopping out", Rare: true,
-		Help: "depth and exposed area of each step: 0.05 12; 0.10 9",
+		Help: "each step's own depth (they add up) and area: 0.05 12; 0.10 9",
 	},
 
 	"sheet": {Label: "Sheet thickness", Makes: []string{"left", "leftShare"}, Help: "a size, or a gauge such as 18 ga"},
