@@ -1,6 +1,7 @@
 package advice
 
 import (
+	"cmp"
 	"strings"
 
 	"saltbite/calc/drawing"
@@ -61,21 +62,25 @@ func (v *view) cardTitle() string {
 }
 
 // likelyWords is the range of what was found and what it rests on, as the page
-// says it.
+// says it: of a run under way, that of the time left.
 func (v *view) likelyWords() string {
-	if len(v.Bite.Found) == 0 {
+	var name field.AnswerName
+	by := "common practice"
+	switch {
+	case v.Course.DepthNow.Known():
+		name = field.AnswerTimeLeft
+	case v.Course.DepthSoFar.Known():
+		name, by = field.AnswerReadyIn, "by the trend"
+	case len(v.Bite.Found) > 0:
+		name = v.Bite.Found[0].Answer()
+		by = cmp.Or(v.restsOn(name), by)
+	default:
 		return ""
 	}
-	name := v.Bite.Found[0].Answer()
-	span := v.span(name)
-	if span == "" {
-		return ""
+	if span := v.span(name); span != "" {
+		return "Likely " + span + ", " + by + "."
 	}
-	by := v.restsOn(name)
-	if by == "" {
-		by = "common practice"
-	}
-	return "Likely " + span + ", " + by + "."
+	return ""
 }
 
 // startWords is when it is switched on, if that was typed.

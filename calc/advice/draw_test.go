@@ -62,6 +62,11 @@ func TestPicturesHoldTheFigures(t *testing.T) {
 		{sized + "start=14:00&before=24.6+g", "card", "switched on: clock 14:00, weighs 24.6 g. half-way: clock 16:32, weighs 23.7 g. ready: clock 19:04, weighs 22.8 g"},
 		{sized + "strength=200&volume=2", "card", "bath: copper sulfate. its strength: 200 g/L. its volume: 2.00 L"},
 		{sized, "card", "Likely 4 h 49 min to 5 h 37 min, common practice"},
+		// Of a run under way it is the range of what is left. By weight, with none: 0.2 of 1.8 g
+		// took 40 min, so the rest takes 320; by the
+		// ammeter: 1.8 g are 5466 C, of which 708 have gone; 0.29 A take 273 min for the rest.
+		{oneCopper + "depth=0.2&current=0.3&before=24.6+g&after=24.4+g&elapsed=40", "card", "Leave it 5 h 20 min more. Caution"},
+		{oneCopper + "depth=0.2&current=0.3&readings=0:00+0.3;+0:40+0.29", "card", "Leave it 4 h 33 min more. Likely 4 h 33 min to 5 h 17 min, by the trend"},
 		{sized, "card", "Hanging wire: never stainless"},
 		{sized + "hangerMetal=aluminium", "card", "Hanging wire of aluminium"},
 		{sized + "hangerMetal=aluminium&salt=common+salt", "card", "Hanging wire: never stainless"},

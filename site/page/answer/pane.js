@@ -227,15 +227,17 @@ function fourth(form, reply) {
 }
 
 /**
- * The likely range of the sought value, and when it is ready. Not beside a stop,
- * where there is no room for it.
+ * The likely range of the sought value, or of the time left of a run under way, and
+ * when it is ready. Not beside a stop, where there is no room for it.
  *
  * @param {Reply} reply
  */
 function likely(reply) {
   if (speaksAgainst(reply)) return ''
-  const ranges = reply.found.map((name) => rangeOf(name, reply)).filter(Boolean).join(', ')
-  const ready = reply.answers.readyAt?.text
+  const { answers } = reply
+  const said = 'depthNow' in answers ? ['timeLeft'] : 'depthSoFar' in answers ? ['readyIn'] : reply.found
+  const ranges = said.map((name) => rangeOf(name, reply)).filter(Boolean).join(', ')
+  const ready = answers.readyAt?.text
   return [ranges && `Likely ${ranges}.`, ready && `Ready at ${ready}.`].filter(Boolean).join(' ')
 }
 
