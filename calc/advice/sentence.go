@@ -408,11 +408,26 @@ func (v *view) topUpSentence() string {
 	case salt.SI > 0:
 		return "Add " + v.Say(field.AnswerSaltToAdd, salt.SI) + " of " + v.Salt.Name + " to the bath."
 	case water.SI > 0:
-		return "Add distilled water to the " + v.volumeInWords() + " mark, about " + v.text(field.AnswerWaterToAdd) + "."
+		said := "Add distilled water to the " + v.volumeInWords() + " mark, about " + v.text(field.AnswerWaterToAdd)
+		if v.keptItsMetal() {
+			said += ", and no salt"
+		}
+		return said + "."
 	case v.Standing.Known:
 		return "The bath needs nothing added yet."
 	}
 	return ""
+}
+
+// keptItsMetal says that what was etched took nothing from the bath, where that was
+// asked: as copper does in copper sulfate, which all comes back at the cathode.
+func (v *view) keptItsMetal() bool {
+	before := v.Standing.Etched
+	if !v.Fields.Given(field.Etched) || before.Salt == nil || v.Salt.Common() {
+		return false
+	}
+	lost := before.Lost()
+	return lost.Known() && lost.SI <= 0
 }
 
 func (v *view) strengthenSentence() string {

@@ -36,6 +36,7 @@ func TestSentences(t *testing.T) {
 		"salt=copper+sulfate&strength=400&volume=1&ask=bath":                                          "No more dissolves at 20",
 		"metal=Cu+70+Zn+30&strength=200&volume=2&etched=40&ask=bath":                                  "Add 45.8 g of copper sulfate crystals to the bath.",
 		"metal=Cu+70+Zn+30&strength=200&volume=2&etched=40&volumeNow=1.8&ask=bath":                    "Add 45.8 g of copper sulfate crystals, then distilled water to the 2 L mark, about 0.200 L.",
+		"metal=copper&strength=150&volume=2&etched=40&volumeNow=1.6&ask=bath":                         "Add distilled water to the 2 L mark, about 0.400 L, and no salt.", // copper comes back at the cathode
 		"metal=copper&strength=200&volume=2&volumeNow=1.8&ask=bath":                                   "Add distilled water to the 2 L mark, about 0.200 L.",
 		"metal=copper&strength=200&volume=2&etched=40&ask=bath":                                       "The bath needs nothing added yet.",
 		"salt=copper+sulfate+anhydrous&haveStrength=5+%25&haveVolume=1&wantStrength=10+%25":           "Dissolve 58.4 g of ",

@@ -231,11 +231,25 @@ func figuresOfTheQuestion(t *testing.T, p *page) {
 	if got := main(); got != "saltMass waterVolume volume saturation" {
 		t.Errorf("a bath shows %s", got)
 	}
+	p.ask(`document.querySelector('.questions [value=bath]').click()`)
+	p.fill(map[string]string{"etched": "40", "volumeNow": "1.6"})
+	if got := main() + p.say(`return document.querySelector('#bar .core').textContent`); got != "Still blank: metal." {
+		t.Errorf("of a used bath of an unknown metal is told %q", got)
+	}
+	p.fill(map[string]string{"metal": "copper"})
+	if got := main(); !strings.HasPrefix(got, "waterToAdd strengthNow volume") {
+		t.Errorf("a used bath shows %s", got)
+	}
 	p.click("#clear")
 	p.fill(copperJob)
 	p.fill(map[string]string{"time": "60 min", "depth": "0.2", "before": "24.600", "after": "24.300"})
 	if got := main(); !strings.HasPrefix(got, "depthNow timeLeft efficiencyNow") {
 		t.Errorf("half-way are shown %s", got)
+	}
+	p.fill(map[string]string{"time": "", "elapsed": "60 min"}) // the whole time is found, and what is left is told
+	p.answers("so far")
+	if got := p.say(`return document.getElementById('likely').textContent`); strings.Contains(got, "Likely") {
+		t.Errorf("beside the time left stands %q", got)
 	}
 }
 

@@ -16,8 +16,9 @@ const asked = {
   check: ['depthNow', 'depthSoFar', 'timeLeft', 'readyIn', 'efficiencyNow', 'weightAtTarget'],
 }
 
-/** Of two that say the same by different means, or of which one only stands in, the better one stands alone. */
-const better = [['depthNow', 'depthSoFar'], ['timeLeft', 'readyIn'], ['time', 'suggestedTime'], ['current', 'suggestedCurrent']]
+/** Of two that say the same by different means, or of which one only stands in, the better one stands alone. What a used bath was mixed from does not stand beside what it needs. */
+const better = [['depthNow', 'depthSoFar'], ['timeLeft', 'readyIn'], ['time', 'suggestedTime'], ['current', 'suggestedCurrent'],
+  ['strengthNow', 'saltMass'], ['strengthNow', 'waterVolume']]
 
 const most = 4
 
@@ -28,7 +29,8 @@ const most = 4
  * @param {Reply} reply
  * @param {string} [ask]
  */
-function leading({ answers }, ask = '') {
+function leading({ answers, sentence }, ask = '') {
+  if (ask === 'bath' && !sentence) return [] // what was mixed would stand there as what is to be added
   const questions = ask in asked ? [ask] : 'depthNow' in answers || 'depthSoFar' in answers ? ['check', 'time'] : ['time', 'bath']
   const worse = better.filter(([one]) => one in answers).map(([, other]) => other)
   const all = questions.map((question) => asked[/** @type {keyof typeof asked} */ (question)].filter((name) => name in answers && !worse.includes(name)))

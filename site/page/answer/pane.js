@@ -37,7 +37,7 @@ export function showSentence(form, reply, asked) {
   const figures = [...Object.values(reply.answers), ...reply.rows.bites.map(({ amperes }) => amperes)].map(({ text }) => text).concat(Object.values(asked).filter((text) => /^\d.* \D/.test(text)))
   say(sentence, figures, reply)
   renew(byId('likely'), reply.sentence ? likely(reply) : fourth(form, reply))
-  showBar(form.empty ? 'Type a metal, a size and a depth' : sentence, reply, asked.ask)
+  showBar(form.empty && !reply.sentence ? 'Type a metal, a size and a depth' : sentence, reply, asked.ask)
 }
 
 /**
