@@ -7,7 +7,7 @@ import { mend } from '../offline/mend.js'
 import { combobox } from './form/combobox.js'
 import { byId } from './element.js'
 import { showFigures } from './answer/figures.js'
-import { setUpHabits } from './form/habits.js'
+import { onScreen, setUpHabits } from './form/habits.js'
 import { loadForm, saveForm } from './form/reload.js'
 import { History } from './form/history.js'
 import { setUpForm } from './form/setup.js'
@@ -244,7 +244,8 @@ function press(event) {
       form.fill(fill, text)
       given(form, fill)
     })
-    document.getElementById(pane.contains(button) ? 'say' : fill)?.focus()
+    if (pane.contains(button)) byId('say').focus()
+    else if (!onScreen) document.getElementById(fill)?.focus()
   }
 }
 

@@ -12,6 +12,7 @@ var habits = []check{
 	{"Enter moves on", enterMovesOn}, // first: in WebKitGTK a used mouse changes where keys lead
 	{"arrows change no number", arrowsChangeNoNumber},
 	{"a finger's unit lets go of the keys", fingersUnitLetsGo},
+	{"room above the keyboard", roomAboveTheKeyboard},
 	{"each is sought by one touch", eachIsSoughtByOneTouch},
 	{"pasted sizes", pastedSizes},
 }
@@ -93,6 +94,36 @@ func fingersUnitLetsGo(t *testing.T, p *page) {
 	}
 	if focused := p.say(choose, "key"); focused != "true" {
 		t.Error("a unit that was chosen by keys lost the focus")
+	}
+}
+
+// roomAboveTheKeyboard: in a window as low as a keyboard leaves it, the list of names
+// is in sight; and a suggestion that a finger takes calls up no keyboard again, while
+// keys go on from its field.
+func roomAboveTheKeyboard(t *testing.T, p *page) {
+	if err := p.SetWindow(1024, 400); err != nil {
+		t.Fatal(err)
+	}
+	p.typeIn("metal", "copper")
+	p.until(`document.querySelector('.listing .list')?.getBoundingClientRect().height > 100`)
+	if err := p.Wait(10*time.Second, `document.querySelector('.listing .list').getBoundingClientRect().bottom <= innerHeight`); err != nil {
+		t.Error("the list of names reaches below the window")
+	}
+	p.closeList()
+	if err := p.SetWindow(1024, 768); err != nil {
+		t.Fatal(err)
+	}
+	take := `const button = document.querySelector('.fill[data-fill=density]')
+		document.activeElement.blur()
+		button.dispatchEvent(arguments[0] === 'touch' ? new PointerEvent('pointerdown', { bubbles: true, pointerType: 'touch' }) : new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }))
+		button.click()
+		return document.activeElement.id`
+	for by, focused := range map[string]string{"touch": "", "key": "density"} {
+		p.fill(map[string]string{"metal": "copper", "area": "10", "density": ""})
+		p.until(`document.querySelector('.fill[data-fill=density]').dataset.text === '30.0'`)
+		if got := p.say(take, by); got != focused {
+			t.Errorf("a suggestion taken by %s leaves the focus in %q", by, got)
+		}
 	}
 }
 

@@ -5,7 +5,8 @@
  * marked, Escape closes the list.
  *
  * While a list is open it lies over other fields, and a veil over the rest of the
- * page: the first touch beside the list closes it and does nothing else.
+ * page: the first touch beside the list closes it and does nothing else. Where a
+ * keyboard leaves little room, the list is moved into what there is.
  */
 import { make } from '../element.js'
 
@@ -74,6 +75,7 @@ export function combobox(input, suggest, taken) {
     if (visible) {
       closeOpen = close
       veil.hidden = false
+      if (document.documentElement.matches('[data-low]')) list.scrollIntoView({ block: 'nearest' })
     } else if (closeOpen === close && !pressed) veil.hidden = true
     input.setAttribute('aria-expanded', String(visible))
   }

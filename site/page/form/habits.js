@@ -2,11 +2,17 @@
  * Input habits: what people do without thinking does what they meant.
  */
 
+/** Whether the last press was on a screen, which would answer a focused field with its keyboard. */
+export let onScreen = false
+
 /** @param {HTMLElement} place the form */
 export function setUpHabits(place) {
   let byFinger = false
-  addEventListener('pointerdown', () => { byFinger = true }, { capture: true })
-  addEventListener('keydown', () => { byFinger = false }, { capture: true })
+  addEventListener('pointerdown', ({ pointerType }) => {
+    byFinger = true
+    onScreen = pointerType === 'touch'
+  }, { capture: true })
+  addEventListener('keydown', () => { byFinger = onScreen = false }, { capture: true })
 
   // A unit control loses the focus after a choice by finger: otherwise an arrow key
   // or the wheel, meant to scroll the page, would choose another unit unseen.
