@@ -13,7 +13,7 @@ var Fields = map[string]Field{
 		Help: "instead of the book's; fired clay is porous",
 	},
 
-	"width":    {Label: "Width", Help: "of one piece"},
+	"width":    {Label: "Width", Help: "of one piece; if round, see More"},
 	"height":   {Label: "Height", Help: "of one piece"},
 	"diameter": {Label: "Diameter", Rare: true, Help: "of a round piece, instead of width and height"},
 	"open":     {Label: "Exposed share", Makes: []string{"totalArea"}, Help: "of the face, not covered by resist"},
