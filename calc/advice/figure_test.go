@@ -134,3 +134,26 @@ func parsed(t *testing.T, figure string) float64 {
 	}
 	return x
 }
+
+// The shares of an alloy are told in per cent; of the catalogue's, the middles of what
+// standards allow add up to 100 within a few.
+func TestCompositionInPerCent(t *testing.T) {
+	for _, name := range []string{"C26000", "C75200", "sterling", "C51000"} {
+		words := strings.Fields(askText("metal=" + name).Metals[0].Composition)
+		sum := 0.0
+		for i := 0; i < len(words); i += 2 {
+			sum += parsed(t, words[i])
+		}
+		if sum < 97 || sum > 103 {
+			t.Errorf("%s adds up to %.4g %%: %q", name, sum, words)
+		}
+	}
+}
+
+// A class on the mains (230 V, IEC 60038) is told to stop, and nothing else.
+func TestClassThatIsStopped(t *testing.T) {
+	m := Class(job.Teach([]field.Named{{Name: "Tag", Set: field.Read("metal=brass&area=10&depth=0.1")}}, field.Read("amps=2&volts=230")))
+	if len(m.Cautions) == 0 || m.Cautions[0].Level != Stop || m.Sentence != m.Cautions[0].Text {
+		t.Errorf("%q, %+v", m.Sentence, m.Cautions)
+	}
+}

@@ -11,7 +11,7 @@ import (
 // A name begins small in a sentence, unless it is a sign.
 func TestLower(t *testing.T) {
 	for name, want := range map[string]string{"Cartridge brass": "cartridge brass", "Ag 20 Cu 80": "Ag 20 Cu 80", "Cu 0.5 Be": "Cu 0.5 Be",
-		"Cu 9": "Cu 9", "C26000": "C26000", "A": "a", "Silver 925 x": "Silver 925 x", "Brass b": "brass b", "Az z": "az z"} {
+		"Cu 9": "Cu 9", "C26000": "C26000", "K2": "K2", "A": "a", "Silver 925 x": "Silver 925 x", "Brass b": "brass b", "Az z": "az z"} {
 		if got := lower(name); got != want {
 			t.Errorf("%q is %q in a sentence", name, got)
 		}

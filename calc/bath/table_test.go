@@ -236,6 +236,7 @@ func TestConductivityByTemperature(t *testing.T) {
 	}{
 		{SilverNitrate, 100, 100 * 109.09e-4},        // CRC Handbook, molar conductivity at 25 C (seen)
 		{CopperSulfateAnhydrous, 50, 100 * 50.55e-4}, // CRC Handbook, equivalent conductivity at 25 C (seen)
+		{CommonSalt, 100, 100 * 106.7e-4},            // CRC Handbook, molar conductivity at 25 C (from memory)
 	} {
 		s, err := x.salt.Solution(quantity.Quantity{Value: x.molarity, Kind: quantity.Molarity}, celsius0+25)
 		if err != nil {

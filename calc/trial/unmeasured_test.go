@@ -28,3 +28,24 @@ func TestTrendOfASecond(t *testing.T) {
 		t.Error("it runs out before, yet it is ready")
 	}
 }
+
+// One run tells an undercut without a range (a range rests on scatter), none tells none.
+func TestUndercutOfOneRun(t *testing.T) {
+	runs := []Run{{Efficiency: 0.9, Expected: 0.001}, {Efficiency: 0.9, Expected: 0.001}}
+	if got := Bench(runs).Undercut; got.Known() {
+		t.Errorf("no line was measured, and the undercut is %v", got)
+	}
+	runs[1].Undercuts = []float64{0.5, 0.75}
+	if got := Bench(runs).Undercut; !got.Known() || !near(got.SI, 0.625, 1e-12) || got.Low.Known() && got.Low.SI < got.SI {
+		t.Errorf("of 0.5 and 0.75 the undercut is %+v", got)
+	}
+}
+
+// Without the column of the key a row is known by all of its cells.
+func TestMergeWithoutKey(t *testing.T) {
+	log := Table{[]string{"metal", "after"}, [][]string{{"copper", "20"}}}
+	got := log.Merge(Table{[]string{"metal", "after"}, [][]string{{"copper", "20"}, {"brass", "30"}}}, "id")
+	if got.Added != 1 || got.Changed != 0 || len(got.Rows) != 2 {
+		t.Errorf("%+v", got)
+	}
+}
