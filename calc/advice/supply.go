@@ -124,15 +124,15 @@ func (v *view) limitWords() string {
 	if amps := v.Fields.Amount(field.Amps); amps.Known() {
 		drives = math.Min(drives, amps.SI)
 	}
-	said := v.supplyVolts() + " would drive " + v.Say(field.AnswerCurrentAtVolts, drives) + " where " + v.wanted() + " is wanted: set its limit to " + v.wanted()
+	said := v.supplyVolts() + " would drive " + v.Say(field.AnswerCurrentAtVolts, drives) + " where " + v.wanted() + " is wanted: set the supply's limit to " + v.wanted()
 	switch r := s.Resistor; {
 	case v.Fields.Amount(field.Volts).SI > circuit.TouchedWet:
 		return said + ". Over 30 V no resistor is offered."
 	case !s.Resists:
 		return said + "."
 	default:
-		return said + ", or put " + resistorWords(r) + " resistor in the red cable; then " + v.Say(field.AnswerCurrent, r.Current) + ", likely " +
-			v.Say(field.AnswerCurrent, r.Low) + " to " + v.Say(field.AnswerCurrent, r.High) + v.longer(r.Current/s.Current.SI) + ". Fuse a battery."
+		return said + "; if it has none, put " + resistorWords(r) + " resistor in the red cable (then " + v.Say(field.AnswerCurrent, r.Current) + ", likely " +
+			v.Say(field.AnswerCurrent, r.Low) + " to " + v.Say(field.AnswerCurrent, r.High) + v.longer(r.Current/s.Current.SI) + "). Fuse a battery."
 	}
 }
 
