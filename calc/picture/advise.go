@@ -14,6 +14,9 @@ const (
 	someGrey = 0.001
 	muchGrey = 0.01
 	nothing  = 0.0005
+	// toneGrey is more than a drawing leaves by mistake: a photograph, or a scan on grey
+	// paper. Common practice, no source.
+	toneGrey = 0.25
 )
 
 // usualDensity is what the balance is told for while no current density is typed,
@@ -33,7 +36,11 @@ func (s Pictured) cautions(p picturePrinter) (list []advice.Caution) {
 	s.warnOfLines(p, say)
 	if art.Grey >= someGrey {
 		level := map[bool]advice.Level{true: advice.Warn, false: advice.Note}[art.Grey >= muchGrey]
-		say("grey", level, field.Black, p.say(field.Open, art.Grey)+" is grey and won't transfer. Make it black or white.")
+		mend := " is grey and won't transfer. Make it black or white."
+		if art.Grey >= toneGrey {
+			mend = " is grey, as in a photograph. If it is one, or a scan on grey paper, choose “A photograph”: it is then read by its light and dark."
+		}
+		say("grey", level, field.Black, p.say(field.Open, art.Grey)+mend)
 	}
 	if !s.Fields.Blank(field.Diameter) {
 		say("round", advice.Note, field.Diameter, "The corners beside the round piece count too. Draw them as resist.")

@@ -105,6 +105,8 @@ func TestCautions(t *testing.T) {
 		{lines, "width=20&density=20&pieces=2&sides=2", "balance", "note", []string{"20.0 mA/cm²", "0.153 A"}, "grey"}, // 0.955 x 2 cm2 x 4 x 20
 		{lines, "", "", "", nil, "balance"},
 		{patch, "", "grey", "warn", []string{"6.25 % is grey"}, "balance"}, // 50 x 200 of 160,000
+		{drawn(400, 400, []int{0, 0, 200, 400}, []int{250, 0, 99, 400, 128}), "", "grey", "warn", []string{"won't transfer"}, "balance"}, // 24.75 %
+		{drawn(400, 400, []int{0, 0, 200, 400}, []int{250, 0, 101, 400, 128}), "", "grey", "warn", []string{"25.2 % is grey, as in a photograph", "choose “A photograph”"}, "balance"},
 		{drawn(50, 50), "", "one-tone", "warn", []string{"All of the picture is exposed"}, "grey"},
 		{drawn(50, 50), "black=etches", "one-tone", "warn", []string{"Nothing of the picture is exposed"}, "grey"},
 		{lines, "diameter=20", "round", "note", []string{"corners"}, "ruler-aside"},
