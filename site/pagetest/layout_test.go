@@ -226,11 +226,14 @@ func worksWithLargeText(t *testing.T, p *page) {
 	p.fits(768)
 }
 
-// states are the states of the page that axe checks.
-var states = []struct {
+// pageState is a state of the page, and how it comes about.
+type pageState struct {
 	name string
 	make func(*page)
-}{
+}
+
+// states are those that axe checks.
+var states = []pageState{
 	{"empty", func(*page) {}},
 	{"an ordinary job", func(p *page) {
 		p.click("#example")
@@ -299,15 +302,15 @@ var states = []struct {
 // removed, to see that it reports that.
 func noViolation(t *testing.T, p *page) {
 	source := axe(t)
-	inEachState(p, source)
+	inEachState(p, states, source)
 	p.ask(`document.querySelector('label[for=metal]').remove()`)
 	if len(p.violations(source)) == 0 {
 		t.Error("a field lost its label, and axe saw nothing wrong")
 	}
 }
 
-// inEachState has axe look at the page in each of its states.
-func inEachState(p *page, axe string, rules ...string) {
+// inEachState has axe look at the page in each of some states.
+func inEachState(p *page, states []pageState, axe string, rules ...string) {
 	p.Helper()
 	for _, state := range states {
 		p.fresh()
