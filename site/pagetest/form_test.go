@@ -64,7 +64,7 @@ func questionOpensItsPart(t *testing.T, p *page) {
 	p.fill(copperJob)
 	p.click(".questions label:has([value=supply])")
 	p.fill(map[string]string{"volts": "12", "amps": "2"})
-	p.answers("supply")
+	p.answers("would drive")
 	p.load("/") // the question is part of the job
 	if asked := p.say(`return document.querySelector('.questions :checked')?.value`); asked != "supply" {
 		t.Errorf("after a reload the question is %q", asked)
