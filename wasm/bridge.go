@@ -30,7 +30,7 @@ func stringOf(args []safejs.Value) string {
 
 // register puts a call with bytes on the scope object, guarded, as a JavaScript
 // function of a string, an Uint8Array and a function that hears the progress. It
-// returns an object of the same text and bytes; bytes is absent if there are none.
+// returns an object of the same text and bytes; bytes is absent if it has no bytes.
 func register(scope safejs.Value, name string, call bytesCall) error {
 	call = guardedBytes(call)
 	object, err := scope.Get("Object")

@@ -260,7 +260,7 @@ func (s *Session) Hold(x, y int) error {
 	return s.point(params{"type": "pointerMove", "duration": 0, "x": x, "y": y, "origin": "viewport"}, params{"type": "pointerDown", "button": 0})
 }
 
-// Drag presses on a place of the window and moves what is held to another, by way of
+// Drag presses on a place of the window and moves what is held to another, through
 // one between, until Lift. One engine forgets between two commands that a button is held.
 func (s *Session) Drag(fromX, fromY, toX, toY int) error {
 	to := func(x, y, duration int) params {

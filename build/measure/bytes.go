@@ -86,7 +86,7 @@ func sharesOf(file []byte, packages []string) (shares []share, err error) {
 	return shares, nil
 }
 
-// wasmReader is what is still to be read; it panics where there is no more.
+// wasmReader is what is still to be read; it panics at the end.
 type wasmReader []byte
 
 func (r *wasmReader) take(n int) []byte {

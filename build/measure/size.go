@@ -30,7 +30,7 @@ func (s programSize) String() string {
 }
 
 // sizesOf compares the program with a bare one, and what the page loads with what
-// a page of the bare program loads, which asks it by way of the same border.
+// a page of the bare program loads, which asks it through the same border.
 func sizesOf(root string, made site.Files) (program, page programSize, err error) {
 	bare, err := site.Bare(root)
 	if err != nil {

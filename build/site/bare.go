@@ -7,7 +7,7 @@ const bareHTML = `<!doctype html><html lang="en"><head><meta charset="utf-8"><ti
 
 var bareBundle = bundle{entry: "build/bare/page.js", out: "page.js", format: api.FormatESModule}
 
-// Bare is the least page: it asks the bare program, by way of the same worker and
+// Bare is the least page: it asks the bare program, through the same worker and
 // border, and shows its one answer. The site's size and speed are measured against it.
 func Bare(root string) (Files, error) {
 	program, err := BuildProgram(root, "./build/bare", "dev")

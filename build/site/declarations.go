@@ -172,9 +172,9 @@ export interface FieldError {
 }
 
 export interface Reply {
-  /** The answer in one line; empty while there is none. */
+  /** The answer in one line; empty until something is answered. */
   sentence: string
-  /** Names of what was sought and found. */
+  /** Names of the values that were left blank and found. */
   found: (keyof Answers)[]
   answers: Answers
   /** The salt of the bath: as typed, else the metal's own; absent while it is not known. */
@@ -327,7 +327,7 @@ export interface Varied {
 
 export interface Distances {
   sentence: string
-  /** The nearest first, and at the distance that there is the narrowest border of exposed scrap first, which is none. */
+  /** Distances, the nearest first. Borders of exposed scrap, all at the distance of the job: first without a border, then the narrowest. */
   rows: { distances: (Varied & { distance: Cell })[]; scrap: (Varied & { border: Cell })[] }
   errors: FieldError[]
 }

@@ -23,7 +23,7 @@ var PageFiles = []string{"index.html", "head.js", "style.css", Old, "page.js", "
 const manifestName = "manifest.webmanifest"
 
 // screenshots are the manifest's: a browser shows them while it offers to install
-// the page, which it does only where there is internet.
+// the page, which it does only with internet.
 var screenshots = []string{"tablet.png", "phone.png"}
 
 // Keeper is the worker that keeps the site on a device.

@@ -12,7 +12,7 @@ func Publish(root string) (Files, error) {
 	if err != nil {
 		return nil, err
 	}
-	before, _ := Read(filepath.Join(root, "dist")) // there is none the first time
+	before, _ := Read(filepath.Join(root, "dist")) // the first time it fails, and nothing is reused
 	return made, made.complete(root, version, commitOf(root), before)
 }
 

@@ -160,7 +160,7 @@ func sameWords(a, b string) bool {
 }
 
 // Every cause says what went wrong, what to do, and what that rests on; the field
-// to change is one, where there is one.
+// to change is one, if a cause names a field.
 func TestCausesAreWhole(t *testing.T) {
 	for _, c := range everyCause {
 		if _, ok := field.NameOf(c.Field); c.Text == "" || c.Do == "" || c.Source == "" || c.Field != "" && !ok {

@@ -73,7 +73,7 @@ func gravestFirst(list raised) (sorted []Caution) {
 	return sorted
 }
 
-// gravest is the first of them, nil if there are none.
+// gravest is the first of them, nil if the list is empty.
 func gravest(cautions []Caution) *Caution {
 	if len(cautions) == 0 {
 		return nil

@@ -14,8 +14,8 @@ import (
 )
 
 // sentence is the answer in one line. A stop's own words stand in its place, and
-// so does a contradiction; else it begins with what was asked. It is empty while
-// there is none.
+// so does a contradiction; else it begins with what was asked. It is empty until
+// something is answered.
 func (v *view) sentence(cautions []Caution, verdict string) string {
 	if stop := gravest(cautions); stop != nil && stop.Level == Stop {
 		return stop.Text

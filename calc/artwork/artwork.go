@@ -5,7 +5,7 @@
 // A picture is grey, one byte a pixel, 0 black to 255 paper white. A pixel that
 // an edge crosses is grey by the share of it that is covered, as a rasteriser
 // writes it: the grey is read as coverage, never cut at a threshold, except in
-// a photograph, where there is no paper white to trust.
+// a photograph, which has no paper white to trust.
 //
 // All lengths are in SI: m and m2. Places are measured from the top left corner.
 //

@@ -56,7 +56,7 @@ func readPNGHeader(data []byte) pngHeader {
 }
 
 // toneCurve maps samples of 16 bits with that gamma to 8 bits with 1/2.2; nil
-// where there is nothing to change. Within 5 % of 1/2.2 a decoder need not act.
+// if nothing has to change. Within 5 % of 1/2.2 a decoder need not act.
 func toneCurve(gamma float64) []byte {
 	const shown = 1 / 2.2
 	if !(gamma > 0.01 && gamma < 100) || math.Abs(shown/gamma-1) < 0.05 {

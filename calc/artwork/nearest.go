@@ -1,7 +1,7 @@
 package artwork
 
 // nearest is a distance transform: for each pixel the point of the outline that
-// lies nearest to its centre, -1 where there is no outline.
+// lies nearest to its centre, -1 without an outline.
 type nearest struct {
 	width, height int
 	point         []int32

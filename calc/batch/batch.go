@@ -90,7 +90,7 @@ type Lift struct {
 	Left    float64 // A, what the supply is turned down to as they are lifted; 0: off
 }
 
-// Arrange plans a class. Not ok where there is nothing to plan, a row lacks
+// Arrange plans a class. Not ok without anything to plan, if a row lacks
 // what its time follows from, or there are more than MostPieces.
 func Arrange(rows []Row, supplies Supplies) (plan Plan, ok bool) {
 	pieces, ok := split(rows, supplies)

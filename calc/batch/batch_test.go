@@ -173,7 +173,7 @@ func TestFewestLoads(t *testing.T) {
 	}
 }
 
-// Loads of three that are just full are known beforehand: pieces / 3.
+// Loads of three that are just full have a known count: pieces / 3.
 func TestJustFull(t *testing.T) {
 	r := rand.New(rand.NewPCG(83, 84))
 	for range 60 {

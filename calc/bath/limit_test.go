@@ -183,7 +183,7 @@ func TestLimitsRiseAndFall(t *testing.T) {
 	}
 }
 
-// Over 300 mA/cm2 there is none. At 100 g/L it is 117 mA/cm2 on 30 mm, and goes
+// Over 300 mA/cm2 no limit is given. At 100 g/L it is 117 mA/cm2 on 30 mm, and goes
 // as length to the power -1/4: 300 on 30 mm x (117 / 300)^4 = 0.69 mm, to the 5 %
 // that the 117 are good for.
 func TestFilmDensityEnds(t *testing.T) {

@@ -132,7 +132,7 @@ func (s Solution) checked() (Solution, error) {
 }
 
 // In says the strength, undissolved salt included, in one of the five ways; 0
-// for a kind that is none of them. It undoes Salt.Solution.
+// for a kind that is not among them. It undoes Salt.Solution.
 func (s Solution) In(kind quantity.Kind) float64 {
 	ratio := s.Strength / s.water()
 	switch kind {

@@ -97,8 +97,8 @@ func ThinnestSheet(depth, sides float64, k Keep) quantity.Optional {
 // ThinnestGauge is the number in the American (Brown and Sharpe) gauge of the
 // thinnest sheet that is at least so thick (m): the largest whole number whose
 // exact thickness, before the rounding of its table, is not less. 0 is gauge 0,
-// -1 is 00, -3 is 0000, the thickest there is: above it, and for no thickness,
-// there is none. The trade rolls to about 36; the formula goes on.
+// -1 is 00, -3 is 0000, the thickest. ok is false for a thicker sheet, and without
+// a thickness. The trade rolls to about 36; the formula goes on.
 func ThinnestGauge(thickness float64) (number int, ok bool) {
 	const thickest, beyondAll = -3, 10000 // gauge 10000 is thinner than any float64
 	least := held(thickness) * (1 - 1e-9) // a sheet made by the formula is as thick as its own gauge

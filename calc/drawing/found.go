@@ -22,7 +22,7 @@ type FoundRun struct {
 // mostFound is how many runs are drawn, the last ones: more can't be told apart.
 const mostFound = 300
 
-// Draw draws them. It returns nil if there are none.
+// Draw draws them. It returns nil without a run to draw.
 func (f Found) Draw() *Drawing {
 	runs := f.Runs
 	if len(runs) > mostFound {

@@ -51,8 +51,8 @@ func (k Kinetics) Polarisation(density, temperature float64) float64 {
 	return volt / (k.Exchange * (k.Anodic*math.Exp(k.Anodic*eta/volt) + k.Cathodic*math.Exp(-k.Cathodic*eta/volt)))
 }
 
-// HighPolarisation is the same with the other published slope, and is 0 where
-// there is none:
+// HighPolarisation is the same with the other published slope, and is 0 if only
+// one is published:
 //
 //	d eta / d i = b / (ln 10 i)
 func (k Kinetics) HighPolarisation(density float64) float64 { return k.Tafel / math.Ln10 / density }

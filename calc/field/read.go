@@ -70,7 +70,7 @@ func (f *Field) pick(v Value) (Value, *Error) {
 			return v, nil
 		}
 	}
-	return v, f.because(v.Text, Unknown, "is none of "+strings.Join(f.Choices, ", "))
+	return v, f.because(v.Text, Unknown, "is not one of "+strings.Join(f.Choices, ", "))
 }
 
 // beyond says in what way a quantity is outside the field's limits; "" if it is

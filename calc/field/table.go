@@ -22,7 +22,7 @@ type Field struct {
 	Part    Part
 	Form    Form
 	Kinds   []quantity.Kind
-	Bare    string   // unit symbol of a bare number; "" where one must be typed or there is none
+	Bare    string   // unit symbol of a bare number; "" if a unit must be typed, or the field has no unit
 	Units   []string // the page's unit control, the bare unit first; none: no control
 	USUnit  string   // which of Units the page starts with in US units; "": the bare one
 	Default string   // what a blank means, in the bare unit; "": not given

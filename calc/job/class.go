@@ -26,7 +26,7 @@ type Class struct {
 	Cost          quantity.Optional // in the money of the prices
 	TooLong       bool              // the plan does not end within the session
 	BathDrop      quantity.Optional // share of its metal that the bath which loses most loses
-	SaltMass      quantity.Optional // kg, to mix the bath, where there is one
+	SaltMass      quantity.Optional // kg, to mix the bath; unknown if the class needs several
 	TankWidth     quantity.Optional // m, of the pieces of the widest load side by side
 	CableNeeded   quantity.Optional // m, the thinnest wire that carries the most current
 	Circuit       ClassCircuit

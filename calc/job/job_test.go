@@ -67,7 +67,7 @@ func TestOpenArea(t *testing.T) {
 	}
 }
 
-// What is sought is set aside, with the face for an area.
+// What is asked for is set aside, with the face for an area.
 func TestSoughtIsSetAside(t *testing.T) {
 	w := Work(field.Read("find=area&area=3&width=20&depth=0.2"))
 	if !w.Fields.Blank(field.Area) || !w.Fields.Blank(field.Width) || w.Fields.Blank(field.Depth) {

@@ -10,7 +10,7 @@ func TestMissing(t *testing.T) {
 		{"", "Errors.current", "missing", vocab},
 		{"", "Errors.area", "missing", vocab},
 		{"", "Errors.depth", none{}, "it is given"},
-		{"metal=copper&depth=0.2&find=time", "Errors.time", none{}, "it is sought"},
+		{"metal=copper&depth=0.2&find=time", "Errors.time", none{}, "it is asked for"},
 		{"metal=copper&depth=0.2&density=30", "Errors.area", none{}, "a density is enough"},
 		{"metal=copper&density=30", "Errors.current", none{}, "a density stands for it"},
 		{"", "Errors.time", "missing", vocab},

@@ -159,7 +159,7 @@ func waterInHand(fields *field.Set, kelvin float64) quantity.Optional {
 	return water
 }
 
-// solutionOf makes the solution of a strength, or says at a field why there is none.
+// solutionOf makes the solution of a strength, or says at a field why it can't be made.
 func solutionOf(fields *field.Set, salt Salt, name field.Name, strength quantity.Quantity, kelvin float64) (bath.Solution, []field.Error) {
 	made, err := salt.Solution(strength, kelvin)
 	if err != nil {

@@ -8,7 +8,7 @@ import (
 
 // Used is what a run does to the bath, and how a bath is kept.
 type Used struct {
-	Run bath.Run // this run's charge in this bath; its Salt is nil if there is none
+	Run bath.Run // this run's charge in this bath; its Salt is nil if the salt is not known
 
 	Deposit       quantity.Optional  // kg, on the cathode
 	MetalLost     quantity.Optional  // kg, of the bath's own

@@ -91,7 +91,7 @@ func TestIDsAreDistinct(t *testing.T) {
 	}
 }
 
-// catalogued is the metal with that id; nil if there is none.
+// catalogued is the metal with that id; nil if the catalogue has no such metal.
 func catalogued(id string) *metal.Metal {
 	for m := range metal.All() {
 		if m.ID == id {

@@ -224,7 +224,7 @@ func mainAddition(m *Metal) string {
 // nickelSilverOf is the nickel silver of the catalogue with given shares of copper
 // and nickel, whose zinc was not typed ("12 % nickel 65 copper"): its nickel is
 // near, and its copper within two per cent, since American and European grades
-// differ by as much (common practice, no source). nil if there is none.
+// differ by as much (common practice, no source). nil if no alloy fits.
 func nickelSilverOf(symbols []string, numbers []float64) *Metal {
 	if len(symbols) != 2 {
 		return nil

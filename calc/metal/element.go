@@ -58,7 +58,7 @@ var Elements = [...]Element{
 	{"O", Names{English: {"oxygen"}, German: {"Sauerstoff"}, French: {"oxygène"}, Spanish: {"oxígeno"}, Italian: {"ossigeno"}}, 0.015999, 0, 0},
 }
 
-// element is the row of a symbol in Elements; nil if there is none.
+// element is the row of a symbol in Elements; nil if it is not among them.
 func element(symbol string) *Element {
 	for i := range Elements {
 		if Elements[i].Symbol == symbol {

@@ -16,7 +16,7 @@ type item struct {
 // lexed is a typed composition in pieces.
 type lexed struct {
 	items    []item
-	family   string // the family named, "" if there is none
+	family   string // the family named, "" if no family is named
 	bySymbol bool   // the elements are written as symbols
 }
 

@@ -113,7 +113,7 @@ func All() iter.Seq[*Metal] {
 	}
 }
 
-// byID is the metal of the catalogue with that id; false if there is none.
+// byID is the metal of the catalogue with that id; false if the catalogue has no such metal.
 func byID(id string) (*Metal, bool) {
 	for i := range catalogue {
 		if catalogue[i].ID == id {

@@ -34,7 +34,7 @@ func (c composition) resolve(text string) ([]call, *Metal, error) {
 }
 
 // nearest is the metal of the catalogue whose every share is near; of several, the
-// nearest to a tenth of a per cent, and of equals the first. nil if there is none.
+// nearest to a tenth of a per cent, and of equals the first; nil if no metal is near.
 // Fired clay is left out, and so is a metal without an element that was typed and
 // is warned of.
 func nearest(parts []Part) *Metal {

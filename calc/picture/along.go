@@ -21,7 +21,7 @@ type AlongReply struct {
 }
 
 // Along cuts the sheet through along a line across what was measured of a picture.
-// Local depths are those of a solution, where there is one: without cells, the job's
+// Local depths are those of a solution, if it was solved: without cells, the job's
 // depth stands for all.
 func Along(m artwork.Map, solved evenness.Map, line Line, fields *field.Set) AlongReply {
 	width := max(fields.Amount(field.Width).SI, fields.Amount(field.Diameter).SI)

@@ -5,7 +5,7 @@ import (
 	"saltbite/calc/evenness"
 )
 
-// Classic is a picture to learn from where there is none of one's own: "line", a lone line
+// Classic is a picture to learn from without a picture of one's own: "line", a lone line
 // beside an open field, or "frame", a field in a frame. What is exposed is white.
 func Classic(name string) (artwork.Picture, bool) {
 	var c evenness.Classic

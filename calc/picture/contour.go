@@ -91,7 +91,7 @@ func lengthOf(chain []evenness.Place) (sum float64) {
 }
 
 // simplified leaves out places that a straight line passes close enough: the farthest of
-// the line between the ends stays, and both parts are done likewise (Ramer, Douglas and
+// the line between the ends stays, and both parts are simplified in the same way (Ramer, Douglas and
 // Peucker; textbook).
 func simplified(chain []evenness.Place) []evenness.Place {
 	last := len(chain) - 1

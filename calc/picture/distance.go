@@ -47,7 +47,7 @@ func distances(p artwork.Picture, fields *field.Set, cells int, progress func(sh
 type DistanceReply struct {
 	Sentence string
 	Rows     []VariedRow // the nearest first
-	Scrap    []VariedRow // the narrowest border first, which is none
+	Scrap    []VariedRow // first without a border, then the narrowest
 	Errors   []field.Error
 }
 

@@ -58,7 +58,7 @@ func TestMeasured(t *testing.T) {
 		{"width=40&corners=1+2;+3+4;+5+6;+8+x", "error corners number"},
 		{"width=40&ruler=1+2", "error ruler number"},
 		{"ruler=10+50;+60+50&rulerLength=20", "88.0 % of 40.0 mm by 40.0 mm is exposed"},   // 50 of 100 pixels are 20 mm
-		{"ruler=10+10;+40+50&rulerLength=1+in", "88.0 % of 50.8 mm by 50.8 mm is exposed"}, // 50 pixels aslant: 3, 4, 5
+		{"ruler=10+10;+40+50&rulerLength=1+in", "88.0 % of 50.8 mm by 50.8 mm is exposed"}, // 50 pixels, at an angle: 3, 4, 5
 		{"ruler=10+50;+60+50&rulerLength=20&width=30", "of 30.0 mm by 30.0 mm"},            // typed
 		{"ruler=10+50;+60+50", "88.0 % of the picture is exposed"},
 		{"ruler=10+50;+60+50", "error rulerLength missing"},

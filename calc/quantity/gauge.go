@@ -70,8 +70,8 @@ func gaugeAfter(word string) system {
 	return noGauge
 }
 
-// takeGauge reads a tidied text as a gauge, in metres; found is false where it
-// is none.
+// takeGauge reads a tidied text as a gauge, in metres; found is false if it
+// is no gauge.
 //
 //	gauge = ( "#" | "no" | "awg" | "swg" ... ) count | [ prefix ] count ( "ga" | "awg" | "swg" ... )
 //	count = digits | digits "/0"

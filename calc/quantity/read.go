@@ -147,7 +147,7 @@ func (u unit) quantity(x float64) (Quantity, *Error) {
 }
 
 // takeClock reads "1:40" as hours and minutes, "1:40:30" with seconds; found is
-// false where there is no colon between digits.
+// false without a colon between digits.
 //
 //	clock = digits ":" digits [ ":" digits ] [ "h" ]
 func takeClock(s string) (seconds float64, found bool, err *Error) {

@@ -186,7 +186,7 @@ var compositions = []struct{ over, under, kind Kind }{
 	{Temperature, Time, HeatingRate},
 }
 
-// familiar are the composed units of forms and answers; knowing them beforehand
+// familiar are the composed units of forms and answers; to know them at the start
 // spares their reading at every keystroke.
 var familiar = []string{
 	"cm2", "mm2", "in2", "cm3", "mA/cm2", "g/L", "g/L water", "g/mL", "g/cm3", "mol/L", "mS/cm", "g/(A.h)",

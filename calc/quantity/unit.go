@@ -35,7 +35,7 @@ func must(symbol string) *unit {
 // pure is the unit of a number without one.
 var pure = unit{kind: Number, up: 1, down: 1}
 
-// bySign finds a unit by its symbol; nil if there is none.
+// bySign finds a unit by its symbol; nil if no unit has it.
 func bySign(symbol string) *unit {
 	if symbol == "" {
 		return &pure

@@ -73,7 +73,7 @@ func (r Readings) ReadyIn(target float64) quantity.Optional {
 //	Q = I t + s t^2/2,  t = 2 Q / (I + sqrt(I^2 + 2 s Q))
 //
 // with Q the charge that is left, I the line at the last reading and s its
-// slope. Not known where there is no line, or where the current, so falling, runs
+// slope. Not known without a line, or where the current, so falling, runs
 // out first. A current that falls as it decays, not on a line, is ready sooner.
 func (r Readings) ReadyByTrend(target float64) quantity.Optional {
 	current, slope, ok := r.trend()

@@ -292,7 +292,7 @@ function elementOf(page) {
 }
 
 /**
- * The element of this very script. It is asked of the document by way of the
+ * The element of this very script. The document is asked for it through the
  * prototype: a page may have a form or a picture named currentScript.
  */
 function ownScript() {

@@ -141,7 +141,7 @@ func returning(script string) string {
 	return script[:last] + "return " + script[last:]
 }
 
-// A saved run may be damaged, old or forged: then there is none.
+// A saved run may be damaged, old or forged: then no run is shown.
 func TestSavedRunIsRead(t *testing.T) {
 	for _, c := range []struct {
 		name, saved string

@@ -23,7 +23,7 @@ func TestPhotograph(t *testing.T) {
 }
 
 // tilted takes a place on a sheet, both coordinates from 0 to 1, to a photograph of 1400
-// by 1000 pixels: a projective map, its numbers chosen so that the sheet is seen aslant.
+// by 1000 pixels: a projective map, its numbers chosen so that the sheet is seen from the side.
 func tilted(u, v float64) (x, y float64) {
 	w := 1 + 0.15*u + 0.25*v
 	return (120 + 1290*u + 150*v) / w, (90 + 150*u + 1020*v) / w

@@ -166,7 +166,7 @@ var Origins = map[string]Origin{
 	"solutionDensity": {"read from the table by the anhydrous share, × density of water at the bath's temperature ÷ that at 20 °C", weighed,
 		"Past the last row the volume of a kilogram goes straight on. For copper sulfate within 0.3 % from 15 to 25 °C, 0.5 % at 40 °C; the other salts were not compared by temperature."},
 	"conductivity": {"read from the table at 20 °C by the anhydrous share, × (1 + its share per kelvin × (temperature − 20 °C))", conducts,
-		"The line holds from 10 to 30 °C. To 1.1 times the last row it goes straight on; beyond that there is none. A bath that has gathered other metals conducts otherwise."},
+		"The line holds from 10 to 30 °C. To 1.1 times the last row it goes straight on; beyond that no figure is given. A bath that has gathered other metals conducts otherwise."},
 	"saturation": {"strength, of a used bath the strength now, ÷ saturated strength at the bath's temperature", mixed,
 		"In g/L on both sides. Over 100 %, some lies undissolved."},
 	"undissolved": {"(strength − saturated strength) × volume", mixed,

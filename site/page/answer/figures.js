@@ -41,7 +41,7 @@ export function labelOf(name) {
 }
 
 /**
- * An answer's range with its basis; '' if there is none.
+ * An answer's range with its basis; '' if it has no range.
  *
  * @param {string} name
  * @param {Reply} reply

@@ -116,7 +116,7 @@ function showWaysOut(form, reply) {
 }
 
 /**
- * The text in place of the sentence while there is none.
+ * The text in place of a sentence that is not there yet.
  *
  * @param {Form} form
  * @param {Reply} reply

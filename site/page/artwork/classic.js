@@ -1,4 +1,4 @@
-/** Two pictures to learn from, where there is none of one's own. */
+/** Two pictures to learn from, without a picture of one's own. */
 import { make } from '../element.js'
 
 /** @typedef {'line' | 'frame'} Classic */

@@ -188,7 +188,7 @@ export function setUpHandles(view, { names, role }, moved) {
       glass.hidden = true
       if (of) mark(/** @type {Element} */ (outline.parentElement), 'viewBox', `0 0 ${of.width} ${of.height}`)
     },
-    /** Lays the handles where a text says, unless one is under way; without one there are none. @param {string} [text] */
+    /** Puts the handles where a text says, unless one is being dragged; without a text there are no handles. @param {string} [text] */
     lay(text = '') {
       const said = placesOf(text, names.length)
       if (!photograph || moving >= 0) return

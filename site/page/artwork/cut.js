@@ -1,6 +1,6 @@
 /**
  * The cut through the sheet along a line across the picture: who wants one asks for it,
- * and what lays the line comes then, as a script of its own.
+ * and the line with its ends comes then, as a script of its own.
  */
 import { along } from 'build:seal'
 import { make, mark, put } from '../element.js'

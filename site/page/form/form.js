@@ -138,7 +138,7 @@ export class Form {
 
   /**
    * The entries that are sent as these fields. A bare number gets the unit that bare
-   * numbers are in, or no unit if there is none.
+   * numbers are in, or no unit if the field has none.
    *
    * @param {Record<string, string>} fields that the form can take
    * @returns {Entries}

@@ -1,6 +1,6 @@
 /**
  * The page's third script: the log of finished runs. It is loaded when it is first
- * touched, or once the page is idle where there is a log. What it shows it makes itself,
+ * touched, or once the page is idle if this device has a log. What it shows it makes itself,
  * so that no first visit waits for it.
  */
 import { setUpDialog } from './dialog.js'

@@ -14,7 +14,7 @@ import { day, minute, momentAt } from './moment.js'
  * @property {boolean} typed the start was typed, not set by the button
  * @property {number} minutes the start, in minutes after its midnight
  * @property {number} on the moment of switching on
- * @property {number} half the moment of half time; 0 if there is none
+ * @property {number} half the moment of half time; 0 if it has none
  * @property {number} ready the moment at which it is ready
  * @property {'clock' | 'weighing' | 'reading'} by what the end is calculated from
  * @property {string} seen the weighing or the reading, as it was typed
