@@ -47,32 +47,26 @@ func distancesJSON(r picture.DistanceReply) string {
 }
 
 func (w *writer) contours(list []picture.Contour) {
-	w.array("contours")
-	for _, c := range list {
-		w.open('{')
+	w.objects("contours", len(list), func(i int) {
+		c := list[i]
 		w.string("text", c.Text)
 		w.string("path", c.Path)
 		w.number("across", c.Across)
 		w.number("down", c.Down)
-		w.close('}')
-	}
-	w.close(']')
+	})
 }
 
 // varied writes rows, each under what stands first in it.
 func (w *writer) varied(key, first string, rows []picture.VariedRow) {
-	w.array(key)
-	for _, row := range rows {
-		w.open('{')
+	w.objects(key, len(rows), func(i int) {
+		row := rows[i]
 		w.cell(first, row.At)
 		w.cell("least", row.Least)
 		w.cell("most", row.Most)
 		w.cell("spread", row.Spread)
 		w.cell("volts", row.Volts)
 		w.cell("longer", row.Longer)
-		w.close('}')
-	}
-	w.close(']')
+	})
 }
 
 func floats(m evenness.Map) []byte {
@@ -90,17 +84,14 @@ func evenJSON(r picture.EvenReply) string {
 	w.answers(r.Answers)
 	w.key("rows")
 	w.open('{')
-	w.array("spots")
-	for _, s := range r.Spots {
-		w.open('{')
+	w.objects("spots", len(r.Spots), func(i int) {
+		s := r.Spots[i]
 		w.cell("x", s.X)
 		w.cell("y", s.Y)
 		w.cell("depth", s.Depth)
 		w.number("across", s.Across)
 		w.number("down", s.Down)
-		w.close('}')
-	}
-	w.close(']')
+	})
 	w.close('}')
 	w.filled(r.Fields)
 	if r.Levels != nil {
@@ -126,12 +117,9 @@ func evenJSON(r picture.EvenReply) string {
 }
 
 func (w *writer) shades(key string, list []picture.Shade) {
-	w.array(key)
-	for _, s := range list {
-		w.open('{')
+	w.objects(key, len(list), func(i int) {
+		s := list[i]
 		w.string("text", s.Text)
 		w.string("colour", s.Colour)
-		w.close('}')
-	}
-	w.close(']')
+	})
 }

@@ -19,11 +19,7 @@ func replyJSON(r advice.Reply) string {
 	w := writer{make([]byte, 0, 4096)}
 	w.open('{')
 	w.string("sentence", r.Sentence)
-	w.array("found")
-	for _, name := range r.Found {
-		w.text(name)
-	}
-	w.close(']')
+	w.texts("found", r.Found)
 	w.answers(r.Answers)
 	w.given(r.Given)
 	w.unlessBlank("salt", r.Salt)
@@ -45,11 +41,7 @@ func (w *writer) supply(v *advice.Verdict) {
 	w.open('{')
 	w.string("fits", v.Fits)
 	w.string("text", v.Text)
-	w.array("assumed")
-	for _, name := range v.Assumed {
-		w.text(name)
-	}
-	w.close(']')
+	w.texts("assumed", v.Assumed)
 	w.close('}')
 }
 
@@ -131,28 +123,22 @@ func (w *writer) rows(r advice.Reply) {
 		w.metal(m)
 	}
 	w.close(']')
-	w.array("bites")
-	for _, row := range r.Steps {
-		w.open('{')
+	w.objects("bites", len(r.Steps), func(i int) {
+		row := r.Steps[i]
 		w.cell("depth", row.Depth)
 		w.cell("area", row.Area)
 		w.cell("minutes", row.Minutes)
 		w.cell("amperes", row.Amperes)
-		w.close('}')
-	}
-	w.close(']')
+	})
 	if len(r.Causes) > 0 {
-		w.array("causes")
-		for _, c := range r.Causes {
-			w.open('{')
+		w.objects("causes", len(r.Causes), func(i int) {
+			c := r.Causes[i]
 			w.string("code", c.Code)
 			w.string("text", c.Text)
 			w.string("do", c.Do)
 			w.string("field", c.Field)
 			w.string("source", c.Source)
-			w.close('}')
-		}
-		w.close(']')
+		})
 	}
 	w.close('}')
 }
@@ -177,27 +163,21 @@ func (w *writer) metal(m advice.MetalRow) {
 }
 
 func (w *writer) cautions(list []advice.Caution) {
-	w.array("cautions")
-	for _, c := range list {
-		w.open('{')
+	w.objects("cautions", len(list), func(i int) {
+		c := list[i]
 		w.string("code", c.Code)
 		w.string("level", string(c.Level))
 		w.unlessBlank("field", c.Field)
 		w.string("text", c.Text)
 		w.string("card", c.Card)
-		w.close('}')
-	}
-	w.close(']')
+	})
 }
 
 func (w *writer) errors(list []field.Error) {
-	w.array("errors")
-	for _, e := range list {
-		w.open('{')
+	w.objects("errors", len(list), func(i int) {
+		e := list[i]
 		w.mistake(e)
-		w.close('}')
-	}
-	w.close(']')
+	})
 }
 
 // mistake writes what an error holds.
@@ -206,11 +186,7 @@ func (w *writer) mistake(e field.Error) {
 	w.string("code", e.Code)
 	w.string("text", e.Text)
 	if len(e.Readings) > 0 {
-		w.array("readings")
-		for _, r := range e.Readings {
-			w.text(r)
-		}
-		w.close(']')
+		w.texts("readings", e.Readings)
 	}
 }
 
@@ -244,6 +220,26 @@ func (w *writer) key(name string) {
 func (w *writer) array(name string) {
 	w.key(name)
 	w.open('[')
+}
+
+// objects writes a list of so many objects, whose values write writes, one by one.
+func (w *writer) objects(name string, count int, write func(i int)) {
+	w.array(name)
+	for i := range count {
+		w.open('{')
+		write(i)
+		w.close('}')
+	}
+	w.close(']')
+}
+
+// texts writes a list of texts.
+func (w *writer) texts(name string, texts []string) {
+	w.array(name)
+	for _, text := range texts {
+		w.text(text)
+	}
+	w.close(']')
 }
 
 func (w *writer) string(name, value string) {

@@ -73,9 +73,8 @@ func mergedJSON(m job.MergedLog) string {
 	w.open('{')
 	w.number("added", float64(m.Added))
 	w.number("changed", float64(m.Changed))
-	w.array("runs")
-	for _, run := range m.Runs {
-		w.open('{')
+	w.objects("runs", len(m.Runs), func(i int) {
+		run := m.Runs[i]
 		w.string("run", run.ID)
 		w.string("ended", run.Ended)
 		w.string("note", run.Note)
@@ -85,14 +84,8 @@ func mergedJSON(m job.MergedLog) string {
 			w.unlessBlank(field.Fields[i].Name, run.Text(field.Name(i)))
 		}
 		w.close('}')
-		w.close('}')
-	}
-	w.close(']')
-	w.array("faults")
-	for _, fault := range advice.Faults(m) {
-		w.text(fault)
-	}
-	w.close(']')
+	})
+	w.texts("faults", advice.Faults(m))
 	w.close('}')
 	return string(w.out)
 }
@@ -100,9 +93,8 @@ func mergedJSON(m job.MergedLog) string {
 func logJSON(r advice.LogReply) string {
 	w := writer{}
 	w.open('{')
-	w.array("runs")
-	for _, run := range r.Runs {
-		w.open('{')
+	w.objects("runs", len(r.Runs), func(i int) {
+		run := r.Runs[i]
 		w.string("metal", run.Metal)
 		w.string("salt", run.Salt)
 		w.string("found", run.Found)
@@ -111,12 +103,9 @@ func logJSON(r advice.LogReply) string {
 		w.string("range", run.Range)
 		w.string("odd", run.Odd)
 		w.string("wrong", run.Wrong)
-		w.close('}')
-	}
-	w.close(']')
-	w.array("fits")
-	for _, fit := range r.Fits {
-		w.open('{')
+	})
+	w.objects("fits", len(r.Fits), func(i int) {
+		fit := r.Fits[i]
 		w.string("id", fit.ID)
 		w.string("metal", fit.Metal)
 		w.string("salt", fit.Salt)
@@ -126,9 +115,7 @@ func logJSON(r advice.LogReply) string {
 		w.string("undercut", fit.Undercut)
 		w.string("ratio", fit.Ratio)
 		w.filled(fit.Fields)
-		w.close('}')
-	}
-	w.close(']')
+	})
 	if r.Found != nil {
 		w.key("found")
 		w.drawing(r.Found)

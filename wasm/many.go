@@ -58,17 +58,14 @@ func manyJSON(m advice.Many) string {
 }
 
 func (w *writer) runs(runs []advice.RunRow) {
-	w.array("runs")
-	for _, r := range runs {
-		w.open('{')
+	w.objects("runs", len(runs), func(i int) {
+		r := runs[i]
 		w.number("row", float64(r.Row))
 		w.number("efficiency", r.Efficiency)
 		w.number("low", r.Low)
 		w.number("high", r.High)
 		w.unlessBlank("odd", r.Odd)
-		w.close('}')
-	}
-	w.close(']')
+	})
 }
 
 // rowError writes a mistake with its row, from 0; without one it is of the fields

@@ -58,25 +58,19 @@ func pictureJSON(r picture.Reply) string {
 	w.answers(r.Answers)
 	w.key("rows")
 	w.open('{')
-	w.array("narrow")
-	for _, n := range r.Narrow {
-		w.open('{')
+	w.objects("narrow", len(r.Narrow), func(i int) {
+		n := r.Narrow[i]
 		w.string("kind", n.Kind)
 		w.cell("x", n.X)
 		w.cell("y", n.Y)
 		w.cell("width", n.Width)
 		w.whether("lost", n.Lost)
-		w.close('}')
-	}
-	w.close(']')
-	w.array("greys")
-	for _, g := range r.Greys {
-		w.open('{')
+	})
+	w.objects("greys", len(r.Greys), func(i int) {
+		g := r.Greys[i]
 		w.cell("x", g.X)
 		w.cell("y", g.Y)
-		w.close('}')
-	}
-	w.close(']')
+	})
 	w.close('}')
 	w.filled(r.Fields)
 	if r.Map.Open != nil {
