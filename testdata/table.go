@@ -2,6 +2,7 @@ package testdata
 
 import (
 	"encoding/csv"
+	"fmt"
 	"strconv"
 	"testing"
 )
@@ -27,14 +28,23 @@ func (r Row) Number(t testing.TB, column string) float64 {
 // Table reads a table of comma separated values.
 func Table(t testing.TB, name string) []Row {
 	t.Helper()
-	f, err := Files.Open(name)
+	rows, err := ReadTable(name)
 	if err != nil {
 		t.Fatal(err)
+	}
+	return rows
+}
+
+// ReadTable is Table without a test.
+func ReadTable(name string) ([]Row, error) {
+	f, err := Files.Open(name)
+	if err != nil {
+		return nil, err
 	}
 	defer f.Close()
 	lines, err := csv.NewReader(f).ReadAll()
 	if err != nil {
-		t.Fatal(err)
+		return nil, fmt.Errorf("%s: %w", name, err)
 	}
 	var rows []Row
 	for _, line := range lines[1:] {
@@ -44,7 +54,7 @@ func Table(t testing.TB, name string) []Row {
 		}
 		rows = append(rows, row)
 	}
-	return rows
+	return rows, nil
 }
 
 // Sourced reads a table whose every row says where it was read and how sure

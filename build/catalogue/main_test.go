@@ -6,10 +6,12 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"saltbite/testdata"
 )
 
 func TestCatalogueIsUpToDate(t *testing.T) {
-	files, err := generate("../..")
+	files, err := generate()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -26,12 +28,12 @@ func TestCatalogueIsUpToDate(t *testing.T) {
 
 // What is wrong in a table is said, with the metal it is wrong of.
 func TestBadRows(t *testing.T) {
-	fine := row{"id": "cu", "name": "Copper", "family": "copper", "composition": "Cu:100", "density_g_cm3": "8.94"}
+	fine := testdata.Row{"id": "cu", "name": "Copper", "family": "copper", "composition": "Cu:100", "density_g_cm3": "8.94"}
 	if text, err := metal(fine, nil); err != nil || !strings.Contains(text, "Density: 8940") {
 		t.Errorf("a sound row: %s, %v", text, err)
 	}
 	for column, bad := range map[string]string{"family": "tin", "composition": "Cu:90;Zn:9", "density_g_cm3": "heavy"} {
-		r := row{}
+		r := testdata.Row{}
 		for k, v := range fine {
 			r[k] = v
 		}
@@ -40,16 +42,16 @@ func TestBadRows(t *testing.T) {
 			t.Errorf("%s %q passes", column, bad)
 		}
 	}
-	for what, rows := range map[string][]row{
+	for what, rows := range map[string][]testdata.Row{
 		"is not in":  {{"id": "zn", "language": "English", "names": "zinc"}},
 		"not one of": {{"id": "cu", "language": "Latin", "names": "cuprum"}},
 		"two rows":   {{"id": "cu", "language": "English", "names": "copper"}, {"id": "cu", "language": "English", "names": "Cu"}},
 	} {
-		if _, err := byMetal(rows, []row{fine}); err == nil || !strings.Contains(err.Error(), what) {
+		if _, err := byMetal(rows, []testdata.Row{fine}); err == nil || !strings.Contains(err.Error(), what) {
 			t.Errorf("%v: %v, want %q", rows, err, what)
 		}
 	}
-	if _, err := byMetal(nil, []row{fine, fine}); err == nil {
+	if _, err := byMetal(nil, []testdata.Row{fine, fine}); err == nil {
 		t.Error("two metals of one id pass")
 	}
 }

@@ -13,6 +13,7 @@ import { canStayAwake, stayAwake } from '../run/awake.js'
 import { clock, hour, minute, second, still } from '../run/moment.js'
 import { allowSound, onTime, schedule, soundState } from '../run/sound.js'
 import { askToNotify, canNotify, notifyHidden, vibrate } from '../run/tell.js'
+import { everySecond } from '../run/ticking.js'
 
 /**
  * @typedef {import('../../engine/client.js').Step} Step
@@ -64,8 +65,7 @@ export function setUpClock({ text, turned }) {
   /** @type {Step[]} */
   let plan = []
   let asks = false
-  /** @type {ReturnType<typeof setInterval> | undefined} */
-  let ticking
+  const ticks = everySecond(tick)
 
   /** The latest delay on the supply of a step, of the loads up to its own. @param {Step} step */
   const delay = (step) => {
@@ -81,11 +81,7 @@ export function setUpClock({ text, turned }) {
   function show() {
     keep(run)
     stayAwake(run !== undefined)
-    if (run) ticking ??= setInterval(tick, second)
-    else {
-      clearInterval(ticking)
-      ticking = undefined
-    }
+    ticks(run !== undefined)
     strip.dataset.state = run ? 'runs' : 'before'
     strip.dataset.asks = asks ? 'yes' : ''
     begin.hidden = run !== undefined || plan.length === 0

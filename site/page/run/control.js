@@ -10,6 +10,7 @@ import { begin, begunAt, done, follow, halfway, loadRun, news, nextStop, onRunCh
 import { allowSound, onTime, schedule, soundState } from './sound.js'
 import { button, place, said, showStrip } from './strip.js'
 import { askToNotify, notifyHidden, vibrate } from './tell.js'
+import { everySecond } from './ticking.js'
 
 /** How long after the last change the clock follows the form: a half-typed number must not move it. */
 const rest = second
@@ -37,8 +38,7 @@ export function setUpRun(desk) {
   /** Whether the strip asks if the clock is to stop. */
   let asks = false
 
-  /** @type {ReturnType<typeof setInterval> | undefined} */
-  let ticking
+  const ticks = everySecond(tick)
 
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let resting
@@ -51,11 +51,7 @@ export function setUpRun(desk) {
   function show() {
     saveRun(run)
     stayAwake(run !== undefined)
-    if (run) ticking ??= setInterval(tick, second)
-    else {
-      clearInterval(ticking)
-      ticking = undefined
-    }
+    ticks(run !== undefined)
     schedule(run?.sound ? tunes(run) : [], Date.now())
     showStrip({ run, ended, asks, typed: form.typed(), reply: desk.reply() })
   }
