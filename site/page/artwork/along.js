@@ -6,13 +6,14 @@ import { textOf } from '../../engine/fields.js'
 import { newestOnly } from '../answer/newest.js'
 import { picture, show } from '../answer/svg.js'
 import { make, mark, put } from '../element.js'
+import { movable } from './handle.js'
 
-/** Where the line begins, in per cent of the picture, and how far a key moves an end, alone and with Shift. */
+/** Places are in per cent of the picture. */
+const whole = { width: 100, height: 100 }
+
+/** Where the line begins, and how far a key moves an end with Shift. */
 const first = [{ x: 10, y: 50 }, { x: 90, y: 50 }]
-const step = 1, stride = 5
-
-/** @type {Record<string, [number, number]>} */
-const keys = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+const stride = 5
 
 const failed = 'It could not be drawn here. Ask again.'
 
@@ -67,37 +68,8 @@ export function setUp(desk, { view, section, maps }) {
     handle.type = 'button'
     handle.className = 'end'
     mark(handle, 'aria-label', `End ${name} of the cut. Arrow keys move it.`)
-    /** From the finger to the end, so that it does not jump under it. @type {{x: number, y: number} | undefined} */
-    let off
-    handle.addEventListener('pointerdown', (event) => {
-      if (event.button !== 0) return
-      event.stopPropagation() // what lies under it is not asked
-      handle.setPointerCapture(event.pointerId)
-      const now = placeUnder(event)
-      off = { x: ends[at].x - now.x, y: ends[at].y - now.y }
-    })
-    handle.addEventListener('pointermove', (event) => {
-      if (!off) return
-      event.stopPropagation()
-      const { x, y } = placeUnder(event)
-      move(at, { x: x + off.x, y: y + off.y })
-    })
-    for (const end of ['pointerup', 'pointercancel']) handle.addEventListener(end, () => { off = undefined })
-    handle.addEventListener('keydown', (event) => {
-      const way = keys[event.key]
-      if (!way || event.ctrlKey || event.metaKey || event.altKey) return
-      event.preventDefault()
-      event.stopPropagation() // the lens would move
-      const by = event.shiftKey ? stride : step
-      move(at, { x: ends[at].x + by * way[0], y: ends[at].y + by * way[1] })
-    })
+    movable(handle, { view, size: () => whole, at: () => ends[at], move: (to) => move(at, to), stride })
     return handle
-  }
-
-  /** @param {PointerEvent} event */
-  function placeUnder({ clientX, clientY }) {
-    const { left, top, width, height } = view.getBoundingClientRect()
-    return { x: 100 * (clientX - left) / width, y: 100 * (clientY - top) / height }
   }
 
   return {

@@ -4,6 +4,7 @@
  * finger hides.
  */
 import { make, mark } from '../element.js'
+import { movable } from './handle.js'
 
 /** @typedef {{x: number, y: number}} Place in pixels of the photograph */
 /** @typedef {{image: CanvasImageSource, width: number, height: number}} Photograph */
@@ -19,8 +20,7 @@ export const ruler = { names: ['One end of the ruler', 'Other end of the ruler']
 /** How far from the picture's edges they begin, as a share of it. */
 const margin = 0.06
 
-/** How many pixels a key moves one, and how many with Shift. */
-const step = 1
+/** How many pixels a key moves one with Shift. */
 const stride = 10
 
 /** How much larger than on the page the magnifier shows. */
@@ -28,9 +28,6 @@ const times = 3
 
 /** How long the keys rest before the places count as moved, in milliseconds. */
 const rest = 500
-
-/** @type {Record<string, [number, number]>} */
-const keys = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
 /** @typedef {{width: number, height: number}} Size */
 
@@ -90,50 +87,26 @@ export function setUpHandles(view, { names, role }, moved) {
     handle.className = `handle ${role}`
     mark(handle, 'aria-label', name)
     mark(handle, 'aria-describedby', `art-${role}`)
-    /** From the finger to the place, so that it does not jump under it. @type {Place | undefined} */
-    let off
-    handle.addEventListener('pointerdown', (event) => {
-      if (!photograph || event.button !== 0) return
-      handle.setPointerCapture(event.pointerId)
-      const now = placeUnder(event)
-      off = { x: places[at].x - now.x, y: places[at].y - now.y }
-      magnify(at)
-    })
-    handle.addEventListener('pointermove', (event) => {
-      if (!off) return
-      const { x, y } = placeUnder(event)
-      move(at, { x: x + off.x, y: y + off.y })
-    })
-    for (const end of ['pointerup', 'pointercancel']) {
-      handle.addEventListener(end, () => {
-        if (!off) return
-        off = undefined
-        glass.hidden = true
-        tell()
-      })
-    }
-    handle.addEventListener('keydown', (event) => {
-      const way = keys[event.key]
-      if (!way || !photograph) return
-      event.preventDefault() // the page would scroll
-      const by = event.shiftKey ? stride : step
-      move(at, { x: places[at].x + by * way[0], y: places[at].y + by * way[1] })
-      clearTimeout(resting)
-      resting = setTimeout(tell, rest)
-    })
-    handle.addEventListener('focus', () => { if (handle.matches(':focus-visible')) magnify(at) })
-    handle.addEventListener('blur', () => {
+    const leave = () => {
       glass.hidden = true
       tell()
+    }
+    movable(handle, {
+      view,
+      size: () => photograph ?? { width: 1, height: 1 },
+      at: () => places[at] ?? { x: 0, y: 0 },
+      move: (to) => move(at, to),
+      stride,
+      taken: () => magnify(at),
+      left: leave,
+      keyed: () => {
+        clearTimeout(resting)
+        resting = setTimeout(tell, rest)
+      },
     })
+    handle.addEventListener('focus', () => { if (handle.matches(':focus-visible')) magnify(at) })
+    handle.addEventListener('blur', leave)
     return handle
-  }
-
-  /** @param {PointerEvent} event */
-  function placeUnder({ clientX, clientY }) {
-    const { left, top, width } = view.getBoundingClientRect()
-    const scale = (photograph?.width ?? 1) / width
-    return { x: (clientX - left) * scale, y: (clientY - top) * scale }
   }
 
   /** @param {number} at @param {Place} to */
