@@ -124,15 +124,15 @@ func (v *view) limitWords() string {
 	if amps := v.Fields.Amount(field.Amps); amps.Known() && amps.SI < s.Drives.SI {
 		drives = "over " + v.Say(field.AnswerCurrentAtVolts, amps.SI) // what its label says need not stop it
 	}
-	said := v.supplyVolts() + " would drive " + drives + " where " + v.wanted() + " is wanted: limit it to " + v.wanted()
+	said := v.supplyVolts() + " would drive " + drives + " where " + v.wanted() + " is wanted: set the supply's limit to " + v.wanted()
 	switch r := s.Resistor; {
 	case v.Fields.Amount(field.Volts).SI > circuit.TouchedWet:
 		return said + ". Over 30 V no resistor is offered."
 	case !s.Resists:
 		return said + "."
 	default:
-		return said + ", or add " + resistorWords(r) + " resistor; in the red cable it leaves " + v.Say(field.AnswerCurrent, r.Current) + ", likely " +
-			v.Say(field.AnswerCurrent, r.Low) + " to " + v.Say(field.AnswerCurrent, r.High) + v.longer(r.Current/s.Current.SI) + ". Fuse a battery."
+		return said + "; if it has none, put " + resistorWords(r) + " resistor in the red cable (then " + v.Say(field.AnswerCurrent, r.Current) + ", likely " +
+			v.Say(field.AnswerCurrent, r.Low) + " to " + v.Say(field.AnswerCurrent, r.High) + v.longer(r.Current/s.Current.SI) + "). Fuse a battery."
 	}
 }
 
