@@ -67,6 +67,7 @@ async function install() {
  * @returns {Promise<Said>}
  */
 async function check() {
+  if (isReplaced()) return { content, whole: false }
   const whole = await isComplete(await caches.open(own)) || (await keepAll()).every(isKept)
   return { content, whole }
 }
@@ -78,11 +79,21 @@ async function check() {
  * @returns {Promise<Mended>}
  */
 async function mend() {
+  if (isReplaced()) return { again: false }
   const outcomes = await keepAll()
   if (outcomes.every(isKept)) return { again: outcomes.includes('fetched') }
   if (!outcomes.includes('wrong')) return { again: false }
   const cache = await caches.open(own)
   return { again: await cache.delete(page) }
+}
+
+/**
+ * Whether another worker has taken this one's place, and removed its cache. A page may
+ * have asked this one just before; what it then fetched again would stay on the device
+ * for good.
+ */
+function isReplaced() {
+  return worker.serviceWorker?.state === 'redundant'
 }
 
 /** @param {Outcome} outcome */
@@ -113,7 +124,9 @@ async function keep(name) {
     const headers = new Headers(found.headers)
     // They tell how the body travelled, which is over.
     for (const header of ['content-encoding', 'content-length', 'vary']) headers.delete(header)
-    await cache.put(name, new Response(await found.arrayBuffer(), { headers }))
+    const body = await found.arrayBuffer()
+    if (isReplaced()) return 'failed'
+    await cache.put(name, new Response(body, { headers }))
     return 'fetched'
   } catch {
     return 'failed'

@@ -16,6 +16,7 @@ interface ExtendableMessageEvent extends ExtendableEvent {
 
 interface WorkerScope {
   registration: ServiceWorkerRegistration
+  serviceWorker?: ServiceWorker // this one; some browsers don't say
   skipWaiting(): Promise<void>
   addEventListener(type: 'install' | 'activate', listener: (event: ExtendableEvent) => void): void
   addEventListener(type: 'fetch', listener: (event: FetchEvent) => void): void

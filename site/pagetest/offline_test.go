@@ -3,6 +3,7 @@ package pagetest
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"maps"
 	"net"
 	"os"
@@ -246,6 +247,7 @@ func TestOffline(t *testing.T) {
 		t.Run("checked once", func(t *testing.T) { checkedOnce(t, s, a) })
 		t.Run("a tab left open", func(t *testing.T) { leftOpenAsks(t, s, a) })
 		t.Run("other caches", func(t *testing.T) { othersCachesStay(t, s, a) })
+		t.Run("a worker that was replaced", func(t *testing.T) { replacedWorker(t, s, a) })
 		t.Run("withdrawn", func(t *testing.T) { withdrawn(t, s, a) })
 		t.Run("a server half replaced", func(t *testing.T) { halfReplaced(t, s, a) })
 		t.Run("first visit with a wrong file", func(t *testing.T) { wrongFirstVisit(t, s, a) })
@@ -512,6 +514,32 @@ func withdrawn(t *testing.T, s *browser.Session, a version) {
 	v.kept()
 	v.untilTrue(`caches.keys().then((names) => names.join() === 'of another page')`)
 	v.works()
+}
+
+// replacedWorker: one whose place another has taken touches no cache, whatever a page
+// asked it just before. That happens too seldom to be waited for: the worker is run in
+// a page, with a scope that says how it stands.
+func replacedWorker(t *testing.T, s *browser.Session, a version) {
+	p := &page{t, s, serve(t)}
+	p.loadOnly("/blank")
+	for state, touched := range map[string]bool{"activated": true, "redundant": false} {
+		want := fmt.Sprintf(`check %[1]v {"content":"%[2]s","whole":false}; mend %[1]v {"again":false}`, touched, a.content)
+		got := p.say(`const [code, state] = arguments, listeners = {}
+			let touched = false
+			const store = { keys: async () => [], match: async () => undefined, put: async () => {} }
+			const self = { registration: { scope: location.origin + '/' }, serviceWorker: { state }, addEventListener: (kind, heard) => { listeners[kind] = heard } }
+			const caches = { keys: async () => [], open: async () => { touched = true; return store } }
+			new Function('self', 'caches', 'fetch', code)(self, caches, async () => { throw new TypeError('no server') })
+			const ask = async (data) => {
+				touched = false
+				const reply = await new Promise((postMessage) => { listeners.message({ data, ports: [{ postMessage }], waitUntil: () => {} }) })
+				return data + ' ' + touched + ' ' + JSON.stringify(reply)
+			}
+			return ask('check').then(async (said) => said + '; ' + await ask('mend'))`, string(a.files["sw.js"]), state)
+		if got != want {
+			t.Errorf("%s: %s, want %s", state, got, want)
+		}
+	}
 }
 
 // halfReplaced: on a first visit, files of two versions stand side by side on
