@@ -143,3 +143,21 @@ func TestRandomAlong(t *testing.T) {
 		t.Errorf("only %d are eaten through", through)
 	}
 }
+
+// What is to stay of the sheet is drawn as a dashed line, on both sides where both are
+// etched.
+func TestAlongDrawsWhatIsToStay(t *testing.T) {
+	for sides := 1; sides <= 2; sides++ {
+		a := drawing.Along{Length: sized(20), Depth: sized(0.4), Why: "as asked for", Deepest: sized(0.4), Shallowest: sized(0.4), Where: sized(10),
+			Sides: sides, Sheet: sized(1), Left: sized(0.2), Least: sized(0.1), Open: []drawing.Stretch{{Left: 0.005, Right: 0.015, Depths: []float64{0.4e-3, 0.4e-3}}}}
+		dashed := 0
+		for _, s := range a.Draw().Shapes {
+			if s.Role == drawing.Keep && s.Dash {
+				dashed++
+			}
+		}
+		if dashed != sides {
+			t.Errorf("of %d sides: %d dashed lines", sides, dashed)
+		}
+	}
+}

@@ -143,3 +143,14 @@ func TestFoundCounts(t *testing.T) {
 		}
 	}
 }
+
+// The plot has its two axes, upright and level, from one corner.
+func TestFoundHasAxes(t *testing.T) {
+	d := drawing.Found{Runs: []drawing.FoundRun{{Predicted: 1e-4, Found: 1e-4}}}.Draw()
+	for _, s := range d.Shapes {
+		if s.Role == drawing.Axis && strings.Count(s.Path, "L") == 2 {
+			return
+		}
+	}
+	t.Errorf("there is no line round the corner in %v", d.Shapes)
+}
