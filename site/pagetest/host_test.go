@@ -252,28 +252,37 @@ var nexts sync.Map
 
 func (v version) made(mark string) version {
 	n := version{mark: mark, content: seal.Of([]byte(v.content + mark)).Tag(), files: maps.Clone(v.files)}
-	for _, name := range v.kept() {
-		if name == "index.html" {
-			continue // it knows the others, and is made new by them
-		}
-		body := n.files[name]
-		switch path.Ext(name) {
-		case ".css":
-			body = append(bytes.Clone(body), "\n:root{--made:"+mark+"}"...)
-		case ".js":
-			body = append(bytes.Clone(body), "\n;globalThis.document&&(document.documentElement.dataset.made='"+mark+"');"...)
-		case ".wasm": // a custom section without a meaning (WebAssembly Core Specification 2.0, 5.5.3)
-			body = append(bytes.Clone(body), append([]byte{0, byte(1 + len(mark)), byte(len(mark))}, mark...)...)
-		case ".webmanifest":
-			body = bytes.Replace(body, []byte(`"short_name": "Saltbite`), []byte(`"short_name": "Saltbite `+mark), 1)
-		default: // pictures: what follows their end is not looked at
-			body = append(bytes.Clone(body), "<!-- "+mark+" -->"...)
-		}
-		seal.Replace(n.files, name, body)
+	names := v.kept()
+	served := map[string][]byte{"sw.js": v.files["sw.js"]}
+	for _, name := range names {
+		served[name] = v.files[name]
 	}
-	seal.Replace(n.files, "index.html", bytes.ReplaceAll(n.files["index.html"], []byte(v.content), []byte(n.content)))
-	n.files["sw.js"] = bytes.ReplaceAll(n.files["sw.js"], []byte(v.content), []byte(n.content))
+	for _, name := range names {
+		if name != "index.html" { // it knows the others, and is made new by them
+			seal.Replace(served, name, marked(name, served[name], mark))
+		}
+	}
+	seal.Replace(served, "index.html", bytes.ReplaceAll(served["index.html"], []byte(v.content), []byte(n.content)))
+	served["sw.js"] = bytes.ReplaceAll(served["sw.js"], []byte(v.content), []byte(n.content))
+	maps.Copy(n.files, served)
 	return n
+}
+
+// marked is a file that works as before and shows the mark, where it shows anything.
+func marked(name string, body []byte, mark string) []byte {
+	body = bytes.Clone(body)
+	switch path.Ext(name) {
+	case ".css":
+		return append(body, "\n:root{--made:"+mark+"}"...)
+	case ".js":
+		return append(body, "\n;globalThis.document&&(document.documentElement.dataset.made='"+mark+"');"...)
+	case ".wasm": // a custom section without a meaning (WebAssembly Core Specification 2.0, 5.5.3)
+		return append(body, append([]byte{0, byte(1 + len(mark)), byte(len(mark))}, mark...)...)
+	case ".webmanifest":
+		return bytes.Replace(body, []byte(`"short_name": "Saltbite`), []byte(`"short_name": "Saltbite `+mark), 1)
+	default: // pictures: what follows their end is not looked at
+		return append(body, "<!-- "+mark+" -->"...)
+	}
 }
 
 // TestNextVersionSharesNoFile: what the faults are tried with is itself whole,
