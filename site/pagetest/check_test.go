@@ -62,6 +62,17 @@ func eachOf(t *testing.T, engines []string, test func(t *testing.T, name string)
 	}
 }
 
+// shareOf is an engine's share of the cases of a check whose outcome hardly depends on
+// the engine: each case is tried in one of them.
+func shareOf[T any](engine string, cases []T) (share []T) {
+	for n, c := range cases {
+		if browser.Names[n%len(browser.Names)] == engine {
+			share = append(share, c)
+		}
+	}
+	return share
+}
+
 // twoTabs opens a second tab, and returns both and a function that directs commands
 // to one of them.
 func twoTabs(t *testing.T, s *browser.Session) (first, second string, to func(tab string)) {

@@ -8,7 +8,6 @@ import (
 	"testing"
 	"time"
 
-	"saltbite/build/browser"
 	"saltbite/testdata"
 )
 
@@ -50,12 +49,9 @@ func vectorsByLink(t *testing.T, p *page) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	n := 0
-	all = slices.DeleteFunc(all, func(v testdata.Vector) bool {
-		n++
-		onlyAsks := strings.HasPrefix(v.Text(), "ask=") && !strings.Contains(v.Text(), "&")
-		return onlyAsks || browser.Names[n%len(browser.Names)] != p.Name
-	})
+	all = shareOf(p.Name, slices.DeleteFunc(all, func(v testdata.Vector) bool {
+		return strings.HasPrefix(v.Text(), "ask=") && !strings.Contains(v.Text(), "&") // a question alone
+	}))
 	var texts []string
 	for _, v := range all {
 		texts = append(texts, v.Text())

@@ -175,13 +175,7 @@ var everywhere = map[string]bool{"an ordinary job": true, "mistakes and cautions
 // and at three sizes, the phone's with its touch.
 func TestNoViolationAtAnySize(t *testing.T) {
 	t.Parallel()
-	axe, err := os.ReadFile("../node_modules/axe-core/axe.min.js")
-	if os.IsNotExist(err) && os.Getenv("SALTBITE_SETUP") == "" {
-		t.Skip("there is no axe-core; npm ci in site/ brings it")
-	}
-	if err != nil {
-		t.Fatal(err)
-	}
+	source := axe(t)
 	p := &page{t, browser.ForTest(t, browser.Chromium, browser.Options{}), serve(t)}
 	for _, size := range sizes {
 		err := p.DevTools("Emulation.setDeviceMetricsOverride",
@@ -199,7 +193,7 @@ func TestNoViolationAtAnySize(t *testing.T) {
 			for _, theme := range []string{"light", "dark"} {
 				p.choose(theme)
 				p.settle()
-				for _, violation := range p.violations(string(axe)) {
+				for _, violation := range p.violations(source) {
 					t.Errorf("%s, %s, %d by %d: %s", state.name, theme, size[0], size[1], strings.TrimSpace(violation))
 				}
 			}
