@@ -2,6 +2,8 @@ package field
 
 import (
 	"net/url"
+	"reflect"
+	"strconv"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -173,5 +175,23 @@ func TestBounds(t *testing.T) {
 		if (len(errors) == 0) != x.ok {
 			t.Errorf("%s=%s gives %v", x.name, x.text, errors)
 		}
+	}
+}
+
+// What is remembered of one set stands in no other: sets read with a memory, of which
+// many texts are alike, are what each is alone, with the same mistakes in the same order.
+func TestMemory(t *testing.T) {
+	memory := Memory{}
+	for _, text := range []string{"metal=brass&depth=0.2&current=x", "current=x&depth=0.2&metal=copper", "depth=x&depth=0.2&sides=two&mood=good",
+		"current=0.2&depth=0.2+mm&sides=2", "mood=good&depth=x&metal=brass", ""} {
+		if got, want := memory.ReadPairs(Pairs(text)), Read(text); !reflect.DeepEqual(got, want) {
+			t.Errorf("%s is read as %+v with %v, alone with %v", text, got, got.Errors(), want.Errors())
+		}
+	}
+	for i := range 2 * mostRemembered {
+		memory.ReadPairs(Pairs("depth=" + strconv.Itoa(i)))
+	}
+	if len(memory) != mostRemembered {
+		t.Errorf("%d texts are remembered", len(memory))
 	}
 }

@@ -108,9 +108,10 @@ func limit(x float64, unit string) string {
 }
 
 // fallbacks are what a blank means in each field.
-var fallbacks = func() (values [fieldCount]Value) {
+var fallbacks = func() (values [fieldCount]*Value) {
 	for i := range Fields {
-		values[i] = Fields[i].fallback()
+		v := Fields[i].fallback()
+		values[i] = &v
 	}
 	return values
 }()

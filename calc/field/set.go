@@ -69,7 +69,7 @@ const mostUnknown = 20
 // Set is a set of fields as read. It never changes, so that any number of
 // calls may read it at once.
 type Set struct {
-	values [fieldCount]Value
+	values [fieldCount]*Value // shared by sets that are alike: none is ever changed
 	errors []Error
 }
 
@@ -91,16 +91,55 @@ func Pairs(text string) iter.Seq2[string, string] {
 }
 
 // ReadPairs reads fields by their names. Like Read it never fails.
-func ReadPairs(pairs iter.Seq2[string, string]) *Set {
-	r := reader{set: &Set{values: fallbacks}}
+func ReadPairs(pairs iter.Seq2[string, string]) *Set { return Memory(nil).ReadPairs(pairs) }
+
+// Memory is what texts were read as, by their field's name: thousands of sets that
+// are alike are read quickly. A nil one remembers nothing.
+type Memory map[[2]string]entry
+
+// entry is what a field's text was read as.
+type entry struct {
+	name  Name
+	known bool // there is such a field
+	value *Value
+	err   *Error
+}
+
+// mostRemembered is how many texts are remembered: in a long log the weights differ
+// from run to run, and what else there is does not.
+const mostRemembered = 4096
+
+// ReadPairs is the function of that name, with a memory.
+func (m Memory) ReadPairs(pairs iter.Seq2[string, string]) *Set {
+	r := reader{memory: m, set: &Set{values: fallbacks}}
 	for key, text := range pairs {
 		r.take(key, text)
 	}
 	return r.set
 }
 
+// read reads a field's text, or remembers it.
+func (m Memory) read(key, text string) entry {
+	e, known := m[[2]string{key, text}]
+	if known {
+		return e
+	}
+	if e.name, e.known = NameOf(key); e.known {
+		v, err := e.name.Row().read(text)
+		if err != nil {
+			v = Value{State: quantity.Bad, Text: text}
+		}
+		e.value, e.err = &v, err
+	}
+	if m != nil && len(m) < mostRemembered {
+		m[[2]string{key, text}] = e
+	}
+	return e
+}
+
 // reader fills a set.
 type reader struct {
+	memory  Memory
 	set     *Set
 	unknown int // keys that are no field
 }
@@ -110,23 +149,21 @@ func (r *reader) take(key, text string) {
 	if text == "" {
 		return
 	}
-	name, ok := NameOf(key)
-	if !ok {
+	e := r.memory.read(key, text)
+	if !e.known {
 		r.strange(key, text)
 		return
 	}
-	f := name.Row()
-	if first := r.set.Text(name); first != "" {
+	f := e.name.Row()
+	if first := r.set.Text(e.name); first != "" {
 		r.fail(Error{Field: key, Code: string(quantity.Ambiguous), Text: quantity.Quote(first) + " stands, but the field is given twice. " +
 			"Type " + f.Noun + " once, such as " + f.Example + "."})
 		return
 	}
-	v, err := f.read(text)
-	if err != nil {
-		v = Value{State: quantity.Bad, Text: text}
-		r.fail(*err)
+	if e.err != nil {
+		r.fail(*e.err)
 	}
-	r.set.values[name] = v
+	r.set.values[e.name] = e.value
 }
 
 // strange reports a key that is no field. It blocks nothing.
@@ -142,11 +179,11 @@ func (r *reader) strange(key, text string) {
 func (r *reader) fail(e Error) { r.set.errors = append(r.set.errors, e) }
 
 // Value returns what was read of a field, or its default if nothing was given.
-func (s *Set) Value(name Name) Value { return s.values[name] }
+func (s *Set) Value(name Name) Value { return *s.values[name] }
 
 // Amount returns the number that was read of a field, in SI.
 func (s *Set) Amount(name Name) quantity.Optional {
-	v := &s.values[name]
+	v := s.values[name]
 	return quantity.Optional{SI: v.Q.Value, State: v.State}
 }
 
