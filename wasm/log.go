@@ -13,7 +13,7 @@ import (
 )
 
 // logOf works on a log of finished runs. The first line of the text says what to
-// do, in the form of fields, and each other line is a run (job.ReadLogRun):
+// do, in the form of fields, and each other line is a run (job.ReadLog):
 //
 //	do=fit    what the runs tell, and run by run the last ones, as many as rows says
 //	do=csv    the log as a spreadsheet reads it
@@ -25,12 +25,7 @@ func logOf(text string) string {
 	for key, text := range field.Pairs(first) {
 		asked[key] = text
 	}
-	var runs []job.LogRun
-	for line := range strings.SplitSeq(rest, "\n") {
-		if line != "" {
-			runs = append(runs, job.ReadLogRun(line))
-		}
-	}
+	runs := job.ReadLog(rest)
 	do := asked["do"]
 	delete(asked, "do")
 	switch do {

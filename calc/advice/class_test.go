@@ -198,7 +198,7 @@ func TestLogInWords(t *testing.T) {
 	if none := Log(job.Log(runs[4:]), len(runs)); len(none.Fits) > 0 && none.Fits[0].Text != "No run of it counts." || none.Found != nil {
 		t.Errorf("%+v", none)
 	}
-	wrong := job.Log([]job.LogRun{job.ReadLogRun("metal=copper&area=10&current=0.5&time=60")})
+	wrong := job.Log(job.ReadLog("metal=copper&area=10&current=0.5&time=60"))
 	if e := wrong.Runs[0].Errors; len(e) < 2 || Log(wrong, 1).Runs[0].Wrong != e[0].Text {
 		t.Errorf("of %v a run says %q", e, Log(wrong, 1).Runs[0].Wrong)
 	}

@@ -113,7 +113,7 @@ func TestTrialInPerCent(t *testing.T) {
 			t.Errorf("%s is %v, and is printed as %q", a.Name, a.Value, a.Text)
 		}
 	}
-	us := Log(job.Log([]job.LogRun{job.ReadLogRun(oneCopper + "units=us&depth=0.002+in&current=0.5&time=60&before=24.6+g&after=24.04+g")}), 1)
+	us := Log(job.Log(job.ReadLog(oneCopper+"units=us&depth=0.002+in&current=0.5&time=60&before=24.6+g&after=24.04+g")), 1)
 	if row := us.Runs[0]; row.Found != "0.00245 in" || row.Wanted != "0.00200 in" { // 0.0622 mm
 		t.Errorf("%+v", row)
 	}

@@ -45,8 +45,30 @@ type Worked struct {
 // Work works out all that the fields suffice for. It never fails: what is
 // missing or can't be read stands in Errors, and blocks only what depends on it.
 func Work(read *field.Set) Worked {
-	fields := withoutFind(read)
+	w := workBite(withoutFind(read))
+	fields, metal, salt, barred, law, bite := w.Fields, w.Metal, w.Salt, w.Barred, w.Law, w.Bite
 
+	loss := findLoss(metal, barred, law, w.Hidden, bite, w.Steps)
+	mix, ofMix := workMix(fields, salt, barred)
+	standing, ofStanding := findStanding(fields, metal, salt, barred, law, mix)
+	used, ofUsed := workUsed(fields, salt, bite, loss, mix, standing)
+	limits := findLimits(fields, salt, barred, w.Face, bite, mix, standing, used)
+	suggestion := suggest(fields, metal, barred, law, bite, limits)
+	circuit := workCircuit(fields, salt, barred, law, w.Face, bite, mix, standing)
+	whole := wholeDepth(fields, bite)
+
+	w.Loss, w.Effects = loss, findEffects(fields, barred, w.Hidden, bite)
+	w.Mix, w.Standing, w.Used = mix, standing, used
+	w.Sheet, w.Lines = workSheet(fields, whole), workLines(fields, whole)
+	w.Limits, w.Suggest, w.Circuit = limits, suggestion, circuit
+	w.Supply = judgeSupply(fields, metal, salt, barred, w.Face, bite, mix, standing, suggestion, circuit)
+	w.Course = workCourse(fields, barred, law, w.Hidden, bite)
+	w.Errors = slices.Concat(w.Errors, findMissing(fields, metal, barred, bite, loss), ofMix, ofStanding, ofUsed)
+	return w
+}
+
+// workBite is the line as far as the bite, with the mistakes found on the way.
+func workBite(fields *field.Set) Worked {
 	metal, ofMetal := readMetal(fields)
 	salt, ofSalt := readSalt(fields, metal)
 	barred := findBarred(metal, salt)
@@ -58,27 +80,11 @@ func Work(read *field.Set) Worked {
 	until, ofUntil := readUntil(fields)
 	bite, ofBite := solveBite(fields, law, work, until)
 	bite, steps := stopOut(fields, law, bite)
-	loss := findLoss(metal, barred, law, hidden, bite, steps)
-
-	mix, ofMix := workMix(fields, salt, barred)
-	standing, ofStanding := findStanding(fields, metal, salt, barred, law, mix)
-	used, ofUsed := workUsed(fields, salt, bite, loss, mix, standing)
-	limits := findLimits(fields, salt, barred, face, bite, mix, standing, used)
-	suggestion := suggest(fields, metal, barred, law, bite, limits)
-	circuit := workCircuit(fields, salt, barred, law, face, bite, mix, standing)
-	whole := wholeDepth(fields, bite)
 
 	return Worked{
 		Fields: fields, Metal: metal, Salt: salt, Barred: barred, Law: law,
-		Face: face, Hidden: hidden, Bite: bite, Steps: steps, Loss: loss,
-		Effects: findEffects(fields, barred, hidden, bite),
-		Mix:     mix, Standing: standing, Used: used,
-		Sheet: workSheet(fields, whole), Lines: workLines(fields, whole),
-		Limits: limits, Suggest: suggestion, Circuit: circuit,
-		Supply: judgeSupply(fields, metal, salt, barred, face, bite, mix, standing, suggestion, circuit),
-		Course: workCourse(fields, barred, law, hidden, bite),
-		Errors: slices.Concat(fields.Errors(), ofMetal, ofSalt, ofLaw, ofFace, ofHidden, ofWork, ofUntil, ofBite,
-			findMissing(fields, metal, barred, bite, loss), ofMix, ofStanding, ofUsed),
+		Face: face, Hidden: hidden, Bite: bite, Steps: steps,
+		Errors: slices.Concat(fields.Errors(), ofMetal, ofSalt, ofLaw, ofFace, ofHidden, ofWork, ofUntil, ofBite),
 	}
 }
 

@@ -2,6 +2,7 @@ package job
 
 import (
 	"cmp"
+	"iter"
 	"maps"
 	"slices"
 	"strings"
@@ -27,23 +28,36 @@ const (
 	logNote  = "note"
 )
 
-// ReadLogRun reads a run from its text form, in which its number, its time and its
-// note stand among the fields.
-func ReadLogRun(text string) LogRun {
-	cells := map[string]string{}
-	for key, text := range field.Pairs(text) {
-		cells[key] = text
+// ReadLog reads runs from their text form, each on a line of its own, in which its
+// number, its time and its note stand among the fields.
+func ReadLog(text string) (runs []LogRun) {
+	memory := field.Memory{}
+	for line := range strings.SplitSeq(text, "\n") {
+		if line != "" {
+			runs = append(runs, logRunOf(field.Pairs(line), memory))
+		}
 	}
-	return logRunOf(cells)
+	return runs
 }
 
 // logRunOf takes out what is no field.
-func logRunOf(cells map[string]string) LogRun {
-	run := LogRun{ID: cells[logRun], Ended: cells[logEnded], Note: cells[logNote]}
-	for _, name := range []string{logRun, logEnded, logNote} {
-		delete(cells, name)
-	}
-	run.Set = field.ReadPairs(maps.All(cells))
+func logRunOf(cells iter.Seq2[string, string], memory field.Memory) (run LogRun) {
+	run.Set = memory.ReadPairs(func(yield func(key, text string) bool) {
+		for key, text := range cells {
+			switch key {
+			case logRun:
+				run.ID = text
+			case logEnded:
+				run.Ended = text
+			case logNote:
+				run.Note = text
+			default:
+				if !yield(key, text) {
+					return
+				}
+			}
+		}
+	})
 	return run
 }
 
@@ -84,12 +98,16 @@ func MergeLog(runs []LogRun, csv string) MergedLog {
 	table, strange := ofFields(table)
 	merged := LogTable(runs).Merge(table, logRun)
 	m := MergedLog{Added: merged.Added, Changed: merged.Changed, Damaged: damaged, Strange: strange}
+	memory := field.Memory{}
 	for _, row := range merged.Rows {
-		cells := map[string]string{}
-		for i, name := range merged.Columns {
-			cells[name] = row[i]
+		cells := func(yield func(name, text string) bool) {
+			for i, name := range merged.Columns {
+				if !yield(name, row[i]) {
+					return
+				}
+			}
 		}
-		m.Runs = append(m.Runs, logRunOf(cells))
+		m.Runs = append(m.Runs, logRunOf(cells, memory))
 	}
 	return m
 }

@@ -13,7 +13,7 @@ const oneRun = plate + "current=0.5&time=60&before=24.6+g&"
 // A log's text, its table and back: each run keeps its number, its time and its note,
 // which are no fields, and a table has the columns that some run fills.
 func TestLogGoesRound(t *testing.T) {
-	runs := []LogRun{ReadLogRun("run=7&ended=2026-11-27+14:05&note=cold+day&metal=copper&depth=0.1"), ReadLogRun("run=8&metal=brass&area=9")}
+	runs := ReadLog("run=7&ended=2026-11-27+14:05&note=cold+day&metal=copper&depth=0.1\n\nrun=8&metal=brass&area=9")
 	if r := runs[0]; r.ID != "7" || r.Ended != "2026-11-27 14:05" || r.Note != "cold day" || r.Text(field.Depth) != "0.1" || len(r.Errors()) > 0 {
 		t.Errorf("%+v with %v", r, r.Errors())
 	}
@@ -29,7 +29,7 @@ func TestLogGoesRound(t *testing.T) {
 // A spreadsheet adds what is new and changes what it has of a run; a column of no field
 // is named and left out, and so is a line that holds nothing else.
 func TestMergeLog(t *testing.T) {
-	runs := []LogRun{ReadLogRun("run=7&metal=copper&depth=0.1")}
+	runs := ReadLog("run=7&metal=copper&depth=0.1")
 	m := MergeLog(runs, "run,ended,note,metal,depth,mood\n7,,,copper,0.2,good\n9,yesterday,new, brass ,0.3,bad\n,,,,,lonely\n")
 	if m.Added != 1 || m.Changed != 1 || !slices.Equal(m.Strange, []string{"mood"}) || len(m.Damaged) > 0 || len(m.Runs) != 2 {
 		t.Fatalf("%+v", m)
@@ -108,5 +108,24 @@ func TestMistakesOfNoRow(t *testing.T) {
 				t.Errorf("%s: row %d, %v", fields, e.Row, e)
 			}
 		}
+	}
+}
+
+// Of a run's mistakes the first is that of the field that stands first, each time; one of
+// what comes after the bite is among them.
+func TestLogMistakes(t *testing.T) {
+	for range 20 { // they once came in any order
+		l := Log(ReadLog("run=1&depth=x&area=abc&current=y&volume=-2&metal=steel&elapsed=1+h&before=3&after=2"))
+		var at []string
+		for _, e := range l.Runs[0].Errors {
+			at = append(at, e.Field)
+		}
+		if want := []string{"area", "current", "volume", "metal"}; !slices.Equal(at, want) {
+			t.Fatalf("the mistakes are at %v, want %v", at, want)
+		}
+	}
+	l := Log(ReadLog("metal=copper&area=x&elapsed=1+h&current=0.3&before=3&after=2&saltInHand=100&waterInHand=1+L&volume=2"))
+	if e := l.Runs[0].Errors; len(e) < 2 || e[0].Field != "area" || e[1].Code != field.Contradiction {
+		t.Errorf("the mistakes are %v", e)
 	}
 }

@@ -54,9 +54,10 @@ func ofRow(row int, errors []field.Error) (list []RowError) {
 	return list
 }
 
-// finished works a finished run out: the depth that was wanted teaches nothing.
+// finished works a finished run out as far as its bite: what comes after that, and
+// the depth that was wanted, teach nothing.
 func finished(row, fields *field.Set) (Worked, trial.Run, []field.Error) {
-	w := Work(row.Without(field.Depth, field.Until, field.Find, field.Start))
+	w := workBite(row.Without(field.Depth, field.Until, field.Find, field.Start))
 	run, errors := runOf(w, fields)
 	return w, run, errors
 }
@@ -89,9 +90,10 @@ func runOf(w Worked, fields *field.Set) (trial.Run, []field.Error) {
 	return run, nil
 }
 
-// unreadable are the mistakes of a row that keep it from being used.
+// unreadable are the mistakes of a row that keep it from being used, those of what
+// comes after the bite among them.
 func unreadable(w Worked) (errors []field.Error) {
-	for _, e := range w.Errors {
+	for _, e := range Work(w.Fields).Errors {
 		if e.Code != field.Missing {
 			errors = append(errors, e)
 		}
