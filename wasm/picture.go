@@ -37,7 +37,7 @@ func prepare(args string, data []byte, progress func(share float64)) (string, []
 func pictureOf(args string, data []byte) (artwork.Picture, *field.Set, error) {
 	size, text, _ := strings.Cut(args, "\n")
 	fields := field.Read(text)
-	if p, ok := picture.Classic(size); ok {
+	if p, fields, ok := picture.Classic(size, fields); ok {
 		return p, fields, nil
 	}
 	if size == "" {

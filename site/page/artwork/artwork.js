@@ -175,6 +175,8 @@ export function setUpArtwork(desk, part, place) {
       desk.changed()
     }
     shown.hidden = false
+    const choice = black[0].closest('fieldset')
+    if (choice) choice.hidden = 'classic' in of // it is as it is
     showMeasured(shown, measured)
     photograph.measured(measured)
     look.measured(measured)
