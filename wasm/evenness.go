@@ -91,6 +91,7 @@ func evenJSON(r picture.EvenReply) string {
 		w.cell("depth", s.Depth)
 		w.number("across", s.Across)
 		w.number("down", s.Down)
+		w.whether("over", s.Over)
 	})
 	w.close('}')
 	w.filled(r.Fields)

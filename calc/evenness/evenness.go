@@ -44,8 +44,9 @@ type Problem struct {
 	Border float64
 
 	// Cells is how many cells the box has on its longer side at most; 0:
-	// DefaultCells. Fewer are used where the answer has settled before.
-	Cells int
+	// DefaultCells. Fewer are used where the answer has settled before: to Settled, or
+	// on Usual cells and more to Rough. Usual 0: only to Settled.
+	Cells, Usual int
 
 	finest float64 // m, the least of a cell's sides; 0: any
 }
@@ -105,13 +106,18 @@ const (
 	mostCells     = 2048 // four times the memory of DefaultCells
 	mostBox       = 100  // sides of the picture: the grid would have too few cells for that
 	coarsestCells = 64
-	trustedCells  = 256  // a grid coarser than this may miss detail twice over, and seem settled
-	settled       = 0.01 // the uncertainty that is small enough
+	trustedCells  = 256 // a grid coarser than this may miss detail twice over, and seem settled
+)
+
+// Uncertainties of an answer, of the mean.
+const (
+	Settled = 0.01 // small enough
+	Rough   = 0.03 // from here on it is to be told
 )
 
 // Solve works out where the current goes. It begins on a coarse grid and goes on
 // to one twice as fine, from the answer that it has, until the answer changes by
-// less than 1 % or the grid is as fine as the problem allows. After each step it
+// less than Settled or the grid is as fine as the problem allows. After each step it
 // tells how much is done, from 0 to 1; it ends with ErrStopped as soon as step
 // returns false. step may be nil.
 func Solve(p Problem, step func(share float64) bool) (Result, error) {
@@ -135,8 +141,9 @@ func (p Problem) solve(start Map, step func(share float64) bool) (Result, error)
 			return Result{}, err
 		}
 		finer.Uncertainty = finer.changeFrom(result)
+		finer.settle(result.Map, p)
 		result, start = finer, finer.Map
-		if i > 0 && max(g.across, g.down) >= trustedCells && result.Uncertainty < settled {
+		if i > 0 && max(g.across, g.down) >= trustedCells && result.Uncertainty < p.enough(g) {
 			break
 		}
 	}
@@ -144,6 +151,15 @@ func (p Problem) solve(start Map, step func(share float64) bool) (Result, error)
 		return Result{}, ErrStopped
 	}
 	return result, nil
+}
+
+// enough is the uncertainty that is small enough on a grid, whose cells are not just as
+// many as were asked for.
+func (p Problem) enough(g grid) float64 {
+	if p.Usual > 0 && 10*max(g.across, g.down) >= 9*p.Usual {
+		return Rough
+	}
+	return Settled
 }
 
 // changeFrom is the largest change of what is told as one figure.

@@ -2,13 +2,18 @@ package evenness
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
-// Spot is a place on the picture and the local depth there, over the mean.
+// Spot is a place on the picture and the local depth there, over the mean. The current
+// has no bound at a corner of bare metal unless polarisation, or the disc that depths are
+// averaged over, is larger than a cell: Over says that it still grew with the grid, so
+// that Depth is only what is passed there.
 type Spot struct {
 	X, Y  float64 // m, from the picture's top left
 	Depth float64
+	Over  bool
 }
 
 // Island is a separate open area: cells that are half open or more and touch at
@@ -28,7 +33,31 @@ const (
 
 // spot is a cell as a place.
 func (d *depths) spot(i int) Spot {
-	return Spot{(float64(i%d.columns) + 0.5) * d.dx, (float64(i/d.columns) + 0.5) * d.dy, d.local[i]}
+	return Spot{X: (float64(i%d.columns) + 0.5) * d.dx, Y: (float64(i/d.columns) + 0.5) * d.dy, Depth: d.local[i]}
+}
+
+// grew is how much deeper a spot may be than on the coarser grid and count as settled, of
+// its depth.
+const grew = 0.05
+
+// settle says which of the hot spots grew from a coarser grid's map to this one. A spot
+// there is the deepest of the cells round its place.
+func (r *Result) settle(coarser Map, p Problem) {
+	for i := range r.HotSpots {
+		s := &r.HotSpots[i]
+		s.Over = coarser.deepestRound(Place{s.X / p.Width, s.Y / p.Height}) < (1-grew)*s.Depth
+	}
+}
+
+// deepestRound is the deepest of the cell at a place and those round it.
+func (m Map) deepestRound(at Place) (deepest float64) {
+	column, row := int(at.X*float64(m.Columns)), int(at.Y*float64(m.Rows))
+	for y := max(row-1, 0); y <= min(row+1, m.Rows-1); y++ {
+		for x := max(column-1, 0); x <= min(column+1, m.Columns-1); x++ {
+			deepest = math.Max(deepest, float64(m.Values[y*m.Columns+x]))
+		}
+	}
+	return deepest
 }
 
 // hotSpots are the deepest places that are at least so deep and not close to a

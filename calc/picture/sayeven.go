@@ -32,10 +32,12 @@ type EvenReply struct {
 }
 
 // SpotRow is a place that goes deep. X and Y are its middle, from the top left; Across
-// and Down are the same as shares of the picture.
+// and Down are the same as shares of the picture. Over: it is deeper than Depth, by how
+// much the grid can't tell.
 type SpotRow struct {
 	X, Y, Depth  advice.Cell
 	Across, Down float64
+	Over         bool
 }
 
 // Shade is a local depth, in words and in colour.
@@ -57,7 +59,7 @@ func EvenSaid(e Evened) EvenReply {
 	r.Sentence = p.sentence(e.Result)
 	r.Answers = p.answers(e.Result)
 	for _, s := range e.Result.HotSpots {
-		r.Spots = append(r.Spots, SpotRow{p.cell(s.X), p.cell(s.Y), p.local(s.Depth), s.X / e.Art.Width, s.Y / e.Art.Height})
+		r.Spots = append(r.Spots, SpotRow{p.cell(s.X), p.cell(s.Y), p.spot(s), s.X / e.Art.Width, s.Y / e.Art.Height, s.Over})
 	}
 	r.Map = e.Result.Map
 	r.Levels = levelsOf(r.Map)
@@ -102,6 +104,22 @@ func (p evenPrinter) local(times float64) advice.Cell {
 		return advice.Cell{Value: quantity.In(times*p.mean.SI, unit), Unit: unit, Text: p.depth(times)}
 	}
 	return advice.Cell{Value: 100 * times, Unit: "%", Text: p.depth(times)}
+}
+
+// spot is the depth of a hot spot. One that is only known to be passed is rounded down.
+func (p evenPrinter) spot(s evenness.Spot) advice.Cell {
+	cell := p.local(s.Depth)
+	if s.Over {
+		cell = p.local(s.Depth * roundedDown(cell.Value) / cell.Value)
+		cell.Text = "over " + cell.Text
+	}
+	return cell
+}
+
+// roundedDown is the next number of two figures that is no larger.
+func roundedDown(x float64) float64 {
+	unit := math.Pow(10, math.Floor(math.Log10(x))-1)
+	return math.Floor(x/unit) * unit
 }
 
 func percent(times float64) string { return strconv.Itoa(int(math.Round(100*times))) + " %" }
@@ -155,6 +173,9 @@ func (p evenPrinter) shades(levels []byte, e Evened) (first int, list []Shade) {
 		if p.mean.Known() {
 			text = p.depth(times) + ", " + text
 		}
+		if level == mostLevel {
+			text += ", or more"
+		}
 		list = append(list, Shade{text, colourOf((times - low) / (high - low))})
 	}
 	return first, list
@@ -181,9 +202,6 @@ func (e *Evened) filled(us bool) (list []Filled) {
 	return list
 }
 
-// rough is the uncertainty from which it is told, of the mean.
-const rough = 0.03
-
 // cautions are what the solution calls for, the graver first.
 func (e *Evened) cautions(p evenPrinter) (list []advice.Caution) {
 	say := func(code string, level advice.Level, at field.Name, text string) {
@@ -194,7 +212,7 @@ func (e *Evened) cautions(p evenPrinter) (list []advice.Caution) {
 	}
 	e.warnOfDeepest(p, say)
 	e.tellIslands(p, say)
-	if e.Result.Uncertainty >= rough {
+	if e.Result.Uncertainty >= evenness.Rough {
 		say("uneven-rough", advice.Note, field.Width, "Rough: the grid is coarse for such fine lines, and the ends may be "+percent(e.Result.Uncertainty)+" of the mean off.")
 	}
 	if len(e.Assumed) > 0 {

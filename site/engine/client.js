@@ -82,7 +82,7 @@ import { laidParcel, parcelOf } from './picture.js'
  * @property {(Mistake & {row?: number})[]} errors
  *
  * @typedef {{text: string, colour: string}} Shade a local depth, in words and in the colour of its place on the scale
- * @typedef {{x: Cell, y: Cell, depth: Cell, across: number, down: number}} Spot across and down: shares of the picture
+ * @typedef {{x: Cell, y: Cell, depth: Cell, across: number, down: number, over: boolean}} Spot across and down: shares of the picture; over: it is deeper than that
  *
  * @typedef {object} EvenMap
  * @property {number} width
