@@ -25,6 +25,9 @@ const (
 	drawLimit    = 3.0  // ms for all the drawings of a job, through the same
 	longLimit    = 50.0 // ms for a job with 100 kB in a field, through the same
 	replyToBare  = 1.6  // from post to reply on the page, median, to a bare page's
+	evenToNative = 6.0  // how even a picture will be on 512 cells square, as WebAssembly in Node to natively
+	evenLimit    = 2500 // ms for that, as WebAssembly
+	evenToHalf   = 5.0  // 1024 cells square to 512, both as WebAssembly
 	paintToBare  = 1.6  // from key to painted answer on a slowed page, 95th percentile, to a bare page's
 )
 
@@ -55,6 +58,7 @@ func Bench(root string, made site.Files, pattern string) error {
 	}{
 		{"size", func() error { return m.sizes(root, made) }},
 		{"ratio", func() error { return m.ratio(root) }},
+		{"even", func() error { return m.even(root) }},
 		{"node", func() error { return m.inNode(root) }},
 		{"page", func() error { return m.page(root, made) }},
 		{"cold", func() error { return m.coldOpen(root, made) }},
@@ -103,11 +107,11 @@ func (m *measure) ratio(root string) error {
 		return err
 	}
 	defer remove()
-	native, err := fastest(root, nil)
+	native, err := everything.fastest(root, nil)
 	if err != nil {
 		return err
 	}
-	wasm, err := fastest(root, tool.ForWasm, "-exec", runner)
+	wasm, err := everything.fastest(root, tool.ForWasm, "-exec", runner)
 	if err != nil {
 		return err
 	}
@@ -116,10 +120,45 @@ func (m *measure) ratio(root string) error {
 	return nil
 }
 
-// fastest is the least time of a run of the job, in nanoseconds.
-func fastest(root string, env []string, more ...string) (float64, error) {
-	args := append([]string{"test", "-run", "^$", "-bench", "^BenchmarkEverything$", "-count", "4", "-benchtime", "0.5s"}, more...)
-	cmd := exec.Command("go", append(args, "./calc/advice")...)
+// even times the solution of a picture on two grids, natively and as WebAssembly.
+func (m *measure) even(root string) error {
+	runner, remove, err := tool.NodeRunner(root)
+	if err != nil {
+		return err
+	}
+	defer remove()
+	native, err := solve("512").fastest(root, nil)
+	if err != nil {
+		return err
+	}
+	wasm, err := solve("512").fastest(root, tool.ForWasm, "-exec", runner)
+	if err != nil {
+		return err
+	}
+	larger, err := solve("1024").fastest(root, tool.ForWasm, "-exec", runner)
+	if err != nil {
+		return err
+	}
+	m.hold("how even on 512 cells square, WebAssembly to native", wasm/native, evenToNative, "")
+	m.hold("how even on 512 cells square, as WebAssembly", wasm/1e6, evenLimit, " ms")
+	m.hold("how even on 1024 cells square, to 512", larger/wasm, evenToHalf, "")
+	return nil
+}
+
+// benchmark is one of a package, and how long a run of it goes on.
+type benchmark struct{ name, dir, time string }
+
+var everything = benchmark{"BenchmarkEverything", "./calc/advice", "0.5s"}
+
+func solve(side string) benchmark {
+	return benchmark{"BenchmarkSolve/" + side, "./calc/evenness", "1x"}
+}
+
+// fastest is the least time of a run of it, in nanoseconds.
+func (b benchmark) fastest(root string, env []string, more ...string) (float64, error) {
+	pattern := "^" + strings.ReplaceAll(b.name, "/", "$/^") + "$"
+	args := append([]string{"test", "-run", "^$", "-bench", pattern, "-count", "4", "-benchtime", b.time}, more...)
+	cmd := exec.Command("go", append(args, b.dir)...)
 	cmd.Dir = root
 	cmd.Env = append(os.Environ(), env...)
 	output, err := cmd.CombinedOutput()
@@ -129,7 +168,7 @@ func fastest(root string, env []string, more ...string) (float64, error) {
 	least := 0.0
 	for _, line := range strings.Split(string(output), "\n") {
 		words := strings.Fields(line)
-		if len(words) < 4 || !strings.HasPrefix(line, "BenchmarkEverything") || words[3] != "ns/op" {
+		if len(words) < 4 || !strings.HasPrefix(line, b.name) || words[3] != "ns/op" {
 			continue
 		}
 		if ns, err := strconv.ParseFloat(words[2], 64); err == nil && (least == 0 || ns < least) {
