@@ -100,7 +100,7 @@ func beyond(t *testing.T, text string, away float64, whole bool) string {
 
 // A word holds no more characters than its row says.
 func TestWordsAreLimited(t *testing.T) {
-	for name, most := range map[string]int{"mixed": 40, "corners": 120, "ruler": 60} {
+	for name, most := range map[string]int{"mixed": 40, "corners": 120, "ruler": 60, "along": 40} {
 		if s := one(name, strings.Repeat("é", most)); len(s.Errors()) > 0 {
 			t.Errorf("%s: %v", name, s.Errors())
 		}

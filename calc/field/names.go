@@ -78,6 +78,7 @@ const (
 	Corners
 	Ruler
 	RulerLength
+	Along
 	Dpi
 	Copies
 	Paper

@@ -252,6 +252,7 @@ var Fields = [...]Field{
 	{Name: "corners", Part: PartArtwork, Form: Words, Max: 120, Noun: "the sheet's four corners in pixels, clockwise from the top left,", Example: "12 30; 980 44; 970 700; 20 690"},
 	{Name: "ruler", Part: PartArtwork, Form: Words, Max: 60, Noun: "the two ends of a ruler in pixels of the picture", Example: "120 340; 980 352"},
 	length("rulerLength", PartArtwork, "how long the ruler is from end to end", "50 mm"),
+	{Name: "along", Part: PartArtwork, Form: Words, Max: 40, Noun: "the two ends of a line in thousandths of the picture's width and height", Example: "100 500; 900 500"},
 	{Name: "dpi", Part: PartArtwork, Kinds: kinds(quantity.Number), Default: "600", Min: 30, Max: 4800, Noun: "a printer's dots per inch", Example: "600"},
 	{Name: "copies", Part: PartArtwork, Form: Whole, Kinds: kinds(quantity.Number), Default: "1", Min: 1, Max: 1000, Noun: "a whole number of copies", Example: "6"},
 	{Name: "paper", Part: PartArtwork, Form: Choice, Choices: []string{"A4", "letter"}, Noun: "a paper", Example: "A4"},

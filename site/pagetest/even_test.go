@@ -131,6 +131,18 @@ func (p *page) cutsAlong() {
 	if shapes := p.ask(`return document.querySelectorAll('.artwork .cutting [data-role=gone]').length`); shapes != 1.0 {
 		p.Errorf("the cut has %v bites", shapes)
 	}
+	// The form keeps the line: from A at 150 thousandths to where B was dragged by 0.73 and 0.46.
+	if along := p.linked().Get("along"); along != "150 500; 170 40" {
+		p.Errorf("the link has the line %q", along)
+	}
+	p.until(`(() => {
+		const line = document.querySelector('.artwork .even .view .across:not([hidden]) [data-mark=line]')
+		return line && ['x1', 'y1', 'x2', 'y2'].map((end) => line.getAttribute(end)).join() === '15%,50%,17%,4%'
+	})()`)
+	p.ask(`document.querySelector('.artwork .cutting button').click()`)
+	p.until(`document.querySelector('.artwork .even .across').hasAttribute('hidden') && document.querySelector('.artwork .cutting figure').hidden`)
+	p.click("#undo")
+	p.until(`!document.querySelector('.artwork .even .across').hasAttribute('hidden') && !document.querySelector('.artwork .cutting figure').hidden`)
 }
 
 // learns: without a picture of one's own the lone line beside a field stands there as one,

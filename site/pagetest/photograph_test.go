@@ -10,6 +10,7 @@ import (
 	"os/exec"
 	"strings"
 	"testing"
+	"time"
 )
 
 func TestPhotograph(t *testing.T) {
@@ -230,10 +231,32 @@ func (p *page) drag(handle string, u, v float64) (x, y float64) {
 	return x / 100, y / 100
 }
 
+// movesNothing: while a finger holds a handle the picture stays, whatever is read meanwhile
+// and would be told above it.
+func (p *page) movesNothing(change func()) {
+	p.Helper()
+	const where = `return Math.round(document.querySelector('.artwork .handle').parentElement.getBoundingClientRect().top)`
+	tell := func(kind string) {
+		p.ask(`const handle = document.querySelector('.artwork .handle')
+			handle.setPointerCapture = () => {}
+			handle.dispatchEvent(new PointerEvent(arguments[0], { bubbles: true }))
+			delete handle.setPointerCapture`, kind)
+	}
+	asked := func() string { return p.say(`return document.querySelector('.artwork .asks').textContent`) }
+	tell("pointerdown")
+	before, said := p.ask(where), asked()
+	change()
+	time.Sleep(1200 * time.Millisecond) // 0.4 s until it is read again, and as long as that takes
+	if now := p.ask(where); now != before || asked() != said {
+		p.Errorf("under a finger it went from %v to %v, and said %q", before, now, asked())
+	}
+	tell("pointerup")
+}
+
 // scaledByRuler: the ends of a ruler in the picture of 800 by 600 pixels and its length
 // give the scale, and between corners too.
 func scaledByRuler(t *testing.T, p *page) {
-	p.fill(map[string]string{"width": ""})
+	p.movesNothing(func() { p.fill(map[string]string{"width": ""}) })
 	p.asksForPicture("Needed.")
 	p.click(".artwork .by-ruler")
 	p.asksForPicture("how long the ruler is") // and moves the picture

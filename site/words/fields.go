@@ -135,6 +135,7 @@ var Fields = map[string]Field{
 	"corners":     {Label: "Corners of the sheet", Help: "in pixels, clockwise from the top left"},
 	"ruler":       {Label: "Ends of the ruler", Help: "in pixels; it gives the scale if width and height are blank"},
 	"rulerLength": {Label: "Length of the ruler", Help: "between the two ends"},
+	"along":       {Label: "Ends of the cut", Help: "in thousandths of the picture's width and height"},
 	"dpi":         {Label: "Dots per inch", Help: "of the printer"},
 	"copies":      {Label: "Copies", Help: "on the sheet"},
 	"paper":       {Label: "Paper", Help: "if blank, the art alone", Choices: map[string]string{"A4": "A4", "letter": "letter"}},

@@ -8,12 +8,16 @@ import { picture, show } from '../answer/svg.js'
 import { make, mark, put } from '../element.js'
 import { movable } from './handle.js'
 
-/** Places are in per cent of the picture. */
+/** Places are in per cent of the picture, and on the form in thousandths. */
 const whole = { width: 100, height: 100 }
 
-/** Where the line begins, and how far a key moves an end with Shift. */
-const first = [{ x: 10, y: 50 }, { x: 90, y: 50 }]
+/** How far a key moves an end with Shift. */
 const stride = 5
+
+/** How long the keys rest before the line counts as moved, in milliseconds. */
+const rest = 500
+
+/** @typedef {import('./handle.js').Place} Place */
 
 const failed = 'It could not be drawn here. Ask again.'
 
@@ -21,13 +25,18 @@ const failed = 'It could not be drawn here. Ask again.'
 
 /**
  * @param {import('../page.js').Desk} desk
- * @param {{view: HTMLElement, section: Element, maps: Maps}} place the picture's frame, what the cut stands in, and what is known of the picture
+ * @param {{views: HTMLElement[], section: Element, maps: Maps}} place the frames of the picture and of the depths over it, what the cut stands in, and what is known of the picture
  */
-export function setUp(desk, { view, section, maps }) {
-  const ends = first.map((end) => ({ ...end }))
-  const { lines, across } = overlay()
+export function setUp(desk, { views, section, maps }) {
+  /** @type {Place[]} */
+  let ends = []
+  /** Whether an end was moved, and the form does not know it. */
+  let moving = false
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let resting
+  const overlays = views.map(overlay), [view] = views
   const handles = ['A', 'B'].map((name, at) => handleOf(name, at))
-  view.append(across, ...handles)
+  view.append(...handles)
   const svg = picture(), words = make('p')
   mark(words, 'role', 'status')
   const figure = make('figure', svg, words)
@@ -42,7 +51,6 @@ export function setUp(desk, { view, section, maps }) {
     if (drawing) show(svg, drawing)
     put(words, drawing?.words ?? (wrong?.code === 'internal' ? failed : wrong ? `${labelOf(wrong.field)}: ${wrong.text}` : ''))
   })
-  desk.onReply(() => void draw())
 
   /** @param {string} field */
   const labelOf = (field) => desk.form.rows.get(field)?.element.querySelector('label')?.textContent?.trim() ?? ''
@@ -52,13 +60,22 @@ export function setUp(desk, { view, section, maps }) {
       handles[at].style.insetInlineStart = `${x}%`
       handles[at].style.insetBlockStart = `${y}%`
     }
-    for (const line of lines) mark(line, 'd', `M${ends.map(({ x, y }) => `${x} ${y}`).join('L')}`)
+    for (const over of overlays) over.lay(ends)
     void draw()
+  }
+
+  /** Undo takes it back. */
+  function tell() {
+    clearTimeout(resting)
+    if (!moving) return
+    moving = false
+    desk.undoably(() => desk.form.others.set('along', textOfEnds(ends)))
   }
 
   /** @param {number} at @param {{x: number, y: number}} to */
   function move(at, { x, y }) {
     ends[at] = { x: Math.min(Math.max(x, 0), 100), y: Math.min(Math.max(y, 0), 100) }
+    moving = true
     lay()
   }
 
@@ -68,36 +85,78 @@ export function setUp(desk, { view, section, maps }) {
     handle.type = 'button'
     handle.className = 'end'
     mark(handle, 'aria-label', `End ${name} of the cut. Arrow keys move it.`)
-    movable(handle, { view, size: () => whole, at: () => ends[at], move: (to) => move(at, to), stride })
+    movable(handle, { view, size: () => whole, at: () => ends[at], move: (to) => move(at, to), stride, left: tell,
+      keyed: () => {
+        clearTimeout(resting)
+        resting = setTimeout(tell, rest)
+      },
+    })
+    handle.addEventListener('blur', tell)
     return handle
   }
 
   return {
-    /** @param {boolean} to */
-    show(to) {
-      on = to
+    /** What is known of the picture has changed, or where the line is; without one it goes. @param {string} [laid] */
+    follow(laid) {
+      const said = laid && endsOf(laid)
+      on = !!said
       for (const element of [...handles, figure]) element.hidden = !on
-      across.toggleAttribute('hidden', !on)
-      if (on) lay()
+      for (const { across } of overlays) across.toggleAttribute('hidden', !on)
+      if (!said) return
+      if (!moving) ends = said
+      lay()
     },
-    /** What is known of the picture has changed. */
-    follow: () => void draw(),
   }
 }
 
-/** The line itself, light under dark, over the picture. */
-function overlay() {
-  const space = 'http://www.w3.org/2000/svg'
-  const across = document.createElementNS(space, 'svg')
+/** @param {Place[]} ends */
+const textOfEnds = (ends) => ends.map(({ x, y }) => `${Math.round(10 * x)} ${Math.round(10 * y)}`).join('; ')
+
+/** @param {string} text @returns {Place[] | undefined} */
+function endsOf(text) {
+  const [ax, ay, bx, by, ...more] = text.match(/\d+/g)?.map((thousandths) => Math.min(Number(thousandths) / 10, 100)) ?? []
+  return by === undefined || more.length > 0 ? undefined : [{ x: ax, y: ay }, { x: bx, y: by }]
+}
+
+/**
+ * The line itself, light under dark, over a picture; over the depths with the names of its ends.
+ *
+ * @param {HTMLElement} view
+ */
+function overlay(view) {
+  /** @param {string} tag */
+  const svg = (tag) => document.createElementNS('http://www.w3.org/2000/svg', tag)
+  const across = svg('svg')
   mark(across, 'class', 'across')
   mark(across, 'aria-hidden', 'true')
-  mark(across, 'viewBox', '0 0 100 100')
-  mark(across, 'preserveAspectRatio', 'none')
   const lines = ['halo', 'line'].map((role) => {
-    const line = document.createElementNS(space, 'path')
+    const line = svg('line')
     mark(line, 'data-mark', role)
     return line
   })
-  across.append(...lines)
-  return { lines, across }
+  const names = ['A', 'B'].map((name) => ['halo', 'ring'].map((role) => {
+    const text = svg('text')
+    mark(text, 'class', role)
+    text.textContent = name
+    return text
+  }))
+  across.append(...lines, ...names.flat())
+  view.append(across)
+
+  /** @param {Place[]} ends */
+  function lay(ends) {
+    for (const line of lines) {
+      for (const [at, { x, y }] of ends.entries()) {
+        mark(line, `x${at + 1}`, `${x}%`)
+        mark(line, `y${at + 1}`, `${y}%`)
+      }
+    }
+    for (const [at, { x, y }] of ends.entries()) {
+      for (const text of names[at]) {
+        mark(text, 'x', `${x}%`)
+        mark(text, 'y', `${y}%`)
+      }
+    }
+  }
+  return { across, lay }
 }

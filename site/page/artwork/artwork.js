@@ -65,10 +65,11 @@ export function setUpArtwork(desk, part, place) {
     return textOf(Object.fromEntries(readBy.map((name) => [name, fields[name]])))
   }
 
+  const still = stillness(place)
   const photograph = setUpPhotograph(desk, place)
   const look = setUpLook(place)
   const cut = setUpCut(desk, place)
-  const even = setUpEven(desk, place, { picture: () => picture, solved: (map) => cut.solved(map) })
+  const even = setUpEven(desk, place, { picture: () => picture, solved: (map) => cut.solved(map), still })
   setUpPrint(desk, /** @type {Element} */ (place.querySelector('.make')), { picture: () => picture, fields: asked, busy: whileBusy })
 
   /**
@@ -117,6 +118,7 @@ export function setUpArtwork(desk, part, place) {
     let next
     await whileBusy(async (options) => {
       const measured = await bench.measure(of, textOf(asked()), options)
+      await still()
       if (options.signal?.aborted) return
       const fewer = measured.errors.some(({ field, code }) => field === '' && code === 'range') && await less?.()
       if (!fewer) tell(of, measured, fresh)
@@ -143,7 +145,10 @@ export function setUpArtwork(desk, part, place) {
     const own = reading = new AbortController()
     const bar = /** @type {HTMLProgressElement} */ (busy.querySelector('progress'))
     bar.removeAttribute('value')
-    const timer = setTimeout(() => { busy.hidden = false }, patience)
+    const timer = setTimeout(async () => {
+      await still()
+      busy.hidden = reading !== own
+    }, patience)
     own.signal.addEventListener('abort', () => clearTimeout(timer))
     await work({ signal: own.signal, progress: (share) => { bar.value = share } })
     clearTimeout(timer)
@@ -210,6 +215,7 @@ export function setUpArtwork(desk, part, place) {
       filling.clear()
       even.clear()
       asUnread(form.others)
+      form.others.delete('along')
     })
     drop()
   })
@@ -247,4 +253,25 @@ export function setUpArtwork(desk, part, place) {
     /** The picture that stands here, and the fields that it filled. */
     standing: () => picture && source && { ...source, fields: filling.held() },
   }
+}
+
+/**
+ * Waits until no finger holds a handle in the part: nothing may move under it.
+ *
+ * @param {Element} place
+ * @returns {() => Promise<void>}
+ */
+function stillness(place) {
+  let held = false
+  /** @type {(() => void)[]} */
+  const waiting = []
+  place.addEventListener('hold', () => { held = true })
+  place.addEventListener('release', () => {
+    held = false
+    for (const go of waiting.splice(0)) go()
+  })
+  return () => new Promise((resolve) => {
+    if (held) waiting.push(resolve)
+    else resolve()
+  })
 }

@@ -38,7 +38,7 @@ const columns = /** @type {const} */ ([['least', 'Shallowest'], ['most', 'Deepes
 /**
  * @param {import('../page.js').Desk} desk
  * @param {Element} place of the part
- * @param {{picture: () => object | undefined, solved: (map: EvenMap | undefined) => void}} source its picture, and who hears of the depths
+ * @param {{picture: () => object | undefined, solved: (map: EvenMap | undefined) => void, still: () => Promise<void>}} source its picture, who hears of the depths, and when no finger holds a handle
  */
 export function setUpEven(desk, place, source) {
   const { form } = desk
@@ -69,6 +69,7 @@ export function setUpEven(desk, place, source) {
     solvedBy = key()
     await working(async (options) => {
       const even = await bench.evenness(picture, textOf(filling.others()), options)
+      await source.still()
       if (!options.signal?.aborted) tell(even, fresh)
     })
   }

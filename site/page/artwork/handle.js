@@ -25,6 +25,9 @@ export function movable(handle, { view, size, at, move, stride, taken, left, key
   /** From the finger to the place, so that it does not jump under it. @type {Place | undefined} */
   let off
 
+  /** The part hears that nothing may move under the finger. @param {'hold' | 'release'} what */
+  const tell = (what) => handle.dispatchEvent(new Event(what, { bubbles: true }))
+
   /** @param {PointerEvent} event @returns {Place} */
   const under = ({ clientX, clientY }) => {
     const frame = view.getBoundingClientRect(), { width, height } = size()
@@ -37,6 +40,7 @@ export function movable(handle, { view, size, at, move, stride, taken, left, key
     handle.setPointerCapture(event.pointerId)
     const now = under(event), { x, y } = at()
     off = { x: x - now.x, y: y - now.y }
+    tell('hold')
     taken?.()
   })
   handle.addEventListener('pointermove', (event) => {
@@ -50,6 +54,7 @@ export function movable(handle, { view, size, at, move, stride, taken, left, key
       if (!off) return
       off = undefined
       left?.()
+      tell('release')
     })
   }
   handle.addEventListener('keydown', (event) => {

@@ -3,6 +3,14 @@
  * browser can open goes through its own decoder to pixels.
  */
 
+const million = 1_000_000
+
+/**
+ * How many bytes a file has at most. All that the bench reads may have has fewer; one of 226 MB
+ * stopped a tab for minutes.
+ */
+const heaviest = 100 * million
+
 /** @typedef {Blob | ImageData} Picture as the bench takes it */
 
 /** Why a picture can't be opened, in a sentence. */
@@ -20,6 +28,7 @@ const fine = 2000
  */
 export async function opened(file) {
   const head = new Uint8Array(await file.slice(0, 4).arrayBuffer())
+  if (file.size > heaviest) throw new Unopened(`${called(file)} is too large: ${Math.floor(file.size / million)} MB, and at most ${heaviest / million} MB can be opened. Save it smaller, or as JPEG.`)
   if (head.length === 0) throw new Unopened(`${called(file)} is empty. Choose a PNG or a JPEG.`)
   if (read.some((bytes) => bytes.every((byte, at) => head[at] === byte))) return file
   if (hidesPixels()) {
