@@ -277,7 +277,7 @@ export interface Shade {
   colour: string
 }
 
-/** A place that goes deep. x and y are its middle, from the top left; across and down the same as shares of the picture; over: it is deeper than depth, by how much can't be told. */
+/** A place that goes deep. x and y are its middle, from the top left; across and down the same as shares of the picture; over: it is deeper than depth, which is that of most, by how much can't be told. */
 export interface Spot {
   x: Cell
   y: Cell

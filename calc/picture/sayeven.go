@@ -59,7 +59,7 @@ func EvenSaid(e Evened) EvenReply {
 	r.Sentence = p.sentence(e.Result)
 	r.Answers = p.answers(e.Result)
 	for _, s := range e.Result.HotSpots {
-		r.Spots = append(r.Spots, SpotRow{p.cell(s.X), p.cell(s.Y), p.spot(s), s.X / e.Art.Width, s.Y / e.Art.Height, s.Over})
+		r.Spots = append(r.Spots, SpotRow{p.cell(s.X), p.cell(s.Y), p.spot(s, e.Result.Most), s.X / e.Art.Width, s.Y / e.Art.Height, s.Over})
 	}
 	r.Map = e.Result.Map
 	r.Levels = levelsOf(r.Map)
@@ -106,20 +106,15 @@ func (p evenPrinter) local(times float64) advice.Cell {
 	return advice.Cell{Value: 100 * times, Unit: "%", Text: p.depth(times)}
 }
 
-// spot is the depth of a hot spot. One that is only known to be passed is rounded down.
-func (p evenPrinter) spot(s evenness.Spot) advice.Cell {
-	cell := p.local(s.Depth)
-	if s.Over {
-		cell = p.local(s.Depth * roundedDown(cell.Value) / cell.Value)
-		cell.Text = "over " + cell.Text
+// spot is the depth of a hot spot. Of one that has not settled it says that it is over
+// what 95 % of the metal stays under, which every hot spot is.
+func (p evenPrinter) spot(s evenness.Spot, most float64) advice.Cell {
+	if !s.Over {
+		return p.local(s.Depth)
 	}
+	cell := p.local(most)
+	cell.Text = "over " + cell.Text
 	return cell
-}
-
-// roundedDown is the next number of two figures that is no larger.
-func roundedDown(x float64) float64 {
-	unit := math.Pow(10, math.Floor(math.Log10(x))-1)
-	return math.Floor(x/unit) * unit
 }
 
 func percent(times float64) string { return strconv.Itoa(int(math.Round(100*times))) + " %" }
