@@ -235,7 +235,7 @@ func (p *page) drag(handle string, u, v float64) (x, y float64) {
 // and would be told above it.
 func (p *page) movesNothing(change func()) {
 	p.Helper()
-	const where = `return Math.round(document.querySelector('.artwork .handle').parentElement.getBoundingClientRect().top)`
+	const where = `return Math.round(document.querySelector('.artwork .shown .view').getBoundingClientRect().top + scrollY)`
 	tell := func(kind string) {
 		p.ask(`const handle = document.querySelector('.artwork .handle')
 			handle.setPointerCapture = () => {}
