@@ -71,8 +71,31 @@ func (f figures) number(x float64) string {
 	if e < -6 || e >= 7 {
 		return mantissa + "e" + strconv.Itoa(e)
 	}
-	return strconv.FormatFloat(f.rounded(x), 'f', max(0, int(f)-1-e), 64)
+	return plain(mantissa, e)
 }
+
+// plain is mantissa times 10^e without an exponent: the same figures, their point
+// moved. The mantissa has one figure before its point.
+func plain(mantissa string, e int) string {
+	size, negative := strings.CutPrefix(mantissa, "-")
+	sign := ""
+	if negative {
+		sign = "-"
+	}
+	figures := size[:1]
+	if len(size) > 2 {
+		figures += size[2:]
+	}
+	switch {
+	case e < 0:
+		return sign + "0." + zeros[:-e-1] + figures
+	case e+1 < len(figures):
+		return sign + figures[:e+1] + "." + figures[e+1:]
+	}
+	return sign + figures + zeros[:e+1-len(figures)]
+}
+
+const zeros = "00000000"
 
 // rounded is a number to so many significant figures.
 func (f figures) rounded(x float64) float64 {

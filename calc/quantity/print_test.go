@@ -119,6 +119,27 @@ func TestPrint(t *testing.T) {
 }
 
 // Source: two figures in place of three, by the same rules.
+// Against strconv: rounded to the figures and printed without an exponent.
+func TestPrintedWithoutExponent(t *testing.T) {
+	random := rand.New(rand.NewPCG(1, 2))
+	for range 20_000 {
+		f := figures(1 + random.IntN(6))
+		x := (random.Float64() - 0.5) * math.Pow(10, float64(random.IntN(14)-6))
+		scientific := strconv.FormatFloat(x, 'e', int(f)-1, 64)
+		rounded, err := strconv.ParseFloat(scientific, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		exponent := int(math.Floor(math.Log10(math.Abs(rounded)) + 1e-12))
+		if exponent < -6 || exponent >= 7 {
+			continue
+		}
+		if got, want := f.number(x), strconv.FormatFloat(rounded, 'f', max(0, int(f)-1-exponent), 64); got != want {
+			t.Errorf("%v to %d figures is %s, not %s", x, f, got, want)
+		}
+	}
+}
+
 func TestPrintEstimate(t *testing.T) {
 	for _, c := range []struct {
 		si   float64
