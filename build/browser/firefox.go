@@ -65,6 +65,7 @@ func startFirefox(o Options) (*Session, error) {
 	s.scheme = func(dark bool) error { return firefoxScheme(s, dark) }
 	s.forced = func() error { return firefoxForced(s) }
 	s.sheet = func() ([]byte, error) { return firefoxSheet(s, filepath.Join(dir, "sheet.pdf")) }
+	s.renew = func() error { return renewFirefox(s) }
 	return s, nil
 }
 
@@ -165,6 +166,25 @@ func firefoxScheme(s *Session, dark bool) error {
 // firefoxForced has all pages in the colours of the system (2: always).
 func firefoxForced(s *Session) error {
 	return inChrome(s, nil, `Services.prefs.setIntPref("browser.display.document_color_use", 2)`)
+}
+
+// renewFirefox leaves one new tab, light and in a page's own colours, and forgets all
+// that pages have kept and written.
+func renewFirefox(s *Session) error {
+	tab, err := s.NewTab()
+	if err != nil {
+		return err
+	}
+	if err := s.SwitchTo(tab); err != nil {
+		return err
+	}
+	err = inChrome(s, nil, `
+		const wanted = gBrowser.selectedTab
+		gBrowser.removeAllTabsBut(wanted, { animate: false, skipWarnAboutClosingTabs: true })
+		Services.prefs.clearUserPref("browser.display.document_color_use")
+		return new Promise((resolve) => Services.clearData.deleteData(Ci.nsIClearDataService.CLEAR_ALL, { onDataDeleted: () => resolve(true) }))`)
+	_, unread := s.Console()
+	return errors.Join(err, s.Dark(false), unread)
 }
 
 // firefoxSheet prints into a file as the browser's own "save to PDF" does; its

@@ -6,7 +6,8 @@
 //	WebKitGTK  WebKitWebDriver under an Xvfb of its own: the nearest to a tablet's Safari
 //
 // A method that an engine doesn't have returns ErrNotHere. Every call has a time
-// limit, every process is ended by its id, and every profile is new and deleted.
+// limit, every process is ended by its id, and every profile is new, or emptied, and
+// deleted in the end.
 package browser
 
 import (
@@ -84,7 +85,8 @@ type Session struct {
 	scheme  func(dark bool) error
 	forced  func() error
 	sheet   func() ([]byte, error)
-	ends    []func() // what Close undoes, last first
+	renew   func() error // makes it as if it were new; nil where to start anew is as quick
+	ends    []func()     // what Close undoes, last first
 }
 
 // command is one WebDriver command as each wire names it.
