@@ -25,6 +25,9 @@ const mostOfFile = 8_000_000
 /** How many faults of a file are listed. */
 const listed = 20
 
+/** How long a frame takes, in milliseconds. */
+const aFrame = 20
+
 /** How often a file is merged again if the log changes meanwhile. */
 const tries = 3
 
@@ -62,6 +65,9 @@ export function setUpDialog(desk, used) {
   /** @type {Awaited<ReturnType<typeof workOut>> | undefined} */
   let shown
 
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let later
+
   /** Does work that may fail, and says why if it does. @param {() => unknown} work @param {HTMLElement} place */
   async function attempt(work, place = said) {
     put(place, '')
@@ -83,7 +89,6 @@ export function setUpDialog(desk, used) {
   function display() {
     if (!shown) return
     const { runs, reply } = shown
-    showRuns(list, runs, reply.runs ?? [], gone)
     none.hidden = runs.length + gone.size > 0
     fits.replaceChildren(...(reply.fits ?? []).map(fitRow))
     use.checked = !knownNow().off
@@ -94,6 +99,9 @@ export function setUpDialog(desk, used) {
       show(drawn[name], drawing)
       put(figures[at].lastElementChild, drawing.title)
     }
+    // The rows stand below, and come in a frame of their own: all at once would freeze a slow device.
+    clearTimeout(later)
+    later = setTimeout(() => showRuns(list, runs, reply.runs ?? [], gone), aFrame)
   }
 
   /** @param {import('../../engine/client.js').Fit} fit */

@@ -6,6 +6,7 @@ const rules = `
 .log .asked { display: grid; grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); gap: 0.5rem 1rem; padding-block-end: 0.75rem; }
 .log .fits { list-style: none; }
 .log .fits li { padding-block: 0.35rem; }
+.log .stored > li { content-visibility: auto; contain-intrinsic-block-size: auto 10rem; }
 .log .plots { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(18rem, 100%), 1fr)); gap: 1rem; padding-block: 0.5rem; }
 .log figure { max-inline-size: 30rem; }
 .log figcaption { color: var(--soft); line-height: 1.35; }
