@@ -3,7 +3,6 @@
 package main
 
 import (
-	"maps"
 	"strconv"
 	"strings"
 
@@ -21,16 +20,12 @@ import (
 //	do=strip  a trial on scrap for the job that stands beside
 func logOf(text string) string {
 	first, rest, _ := strings.Cut(text, "\n")
-	asked := map[string]string{}
-	for key, text := range field.Pairs(first) {
-		asked[key] = text
-	}
+	asked := map[string]string{"do": "", "rows": "", "csv": ""}
+	beside := field.ReadPairs(field.Beside(field.Pairs(first), asked))
 	runs := job.ReadLog(rest)
-	do := asked["do"]
-	delete(asked, "do")
-	switch do {
+	switch asked["do"] {
 	case "strip":
-		return stripJSON(advice.Strip(job.PlanStrip(field.ReadPairs(maps.All(asked)))))
+		return stripJSON(advice.Strip(job.PlanStrip(beside)))
 	case "csv":
 		return csvJSON(job.LogTable(runs).CSV())
 	case "merge":

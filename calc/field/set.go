@@ -90,6 +90,19 @@ func Pairs(text string) iter.Seq2[string, string] {
 	}
 }
 
+// Beside are the pairs without those whose key others has: their texts go in there.
+func Beside(pairs iter.Seq2[string, string], others map[string]string) iter.Seq2[string, string] {
+	return func(yield func(key, text string) bool) {
+		for key, text := range pairs {
+			if _, other := others[key]; other {
+				others[key] = text
+			} else if !yield(key, text) {
+				return
+			}
+		}
+	}
+}
+
 // ReadPairs reads fields by their names. Like Read it never fails.
 func ReadPairs(pairs iter.Seq2[string, string]) *Set { return Memory(nil).ReadPairs(pairs) }
 

@@ -48,22 +48,21 @@ func Work(read *field.Set) Worked {
 	w := workBite(withoutFind(read))
 	fields, metal, salt, barred, law, bite := w.Fields, w.Metal, w.Salt, w.Barred, w.Law, w.Bite
 
-	loss := findLoss(metal, barred, law, w.Hidden, bite, w.Steps)
 	mix, ofMix := workMix(fields, salt, barred)
 	standing, ofStanding := findStanding(fields, metal, salt, barred, law, mix)
-	used, ofUsed := workUsed(fields, salt, bite, loss, mix, standing)
-	limits := findLimits(fields, salt, barred, w.Face, bite, mix, standing, used)
-	suggestion := suggest(fields, metal, barred, law, bite, limits)
-	circuit := workCircuit(fields, salt, barred, law, w.Face, bite, mix, standing)
-	whole := wholeDepth(fields, bite)
-
-	w.Loss, w.Effects = loss, findEffects(fields, barred, w.Hidden, bite)
-	w.Mix, w.Standing, w.Used = mix, standing, used
-	w.Sheet, w.Lines = workSheet(fields, whole), workLines(fields, whole)
-	w.Limits, w.Suggest, w.Circuit = limits, suggestion, circuit
-	w.Supply = judgeSupply(fields, metal, salt, barred, w.Face, bite, mix, standing, suggestion, circuit)
+	w.Loss = findLoss(metal, barred, law, w.Hidden, bite, w.Steps)
+	w.Mix, w.Standing = mix, standing
+	used, ofUsed := workUsed(fields, salt, bite, w.Loss, mix, standing)
+	w.Used = used
+	w.Effects = findEffects(fields, barred, w.Hidden, bite)
+	w.Limits = findLimits(fields, salt, barred, w.Face, bite, mix, standing, used)
+	w.Suggest = suggest(fields, metal, barred, law, bite, w.Limits)
+	w.Circuit = workCircuit(fields, salt, barred, law, w.Face, bite, mix, standing)
+	w.Supply = judgeSupply(fields, metal, salt, barred, w.Face, bite, mix, standing, w.Suggest, w.Circuit)
 	w.Course = workCourse(fields, barred, law, w.Hidden, bite)
-	w.Errors = slices.Concat(w.Errors, findMissing(fields, metal, barred, bite, loss), ofMix, ofStanding, ofUsed)
+	whole := wholeDepth(fields, bite)
+	w.Sheet, w.Lines = workSheet(fields, whole), workLines(fields, whole)
+	w.Errors = slices.Concat(w.Errors, findMissing(fields, metal, barred, bite, w.Loss), ofMix, ofStanding, ofUsed)
 	return w
 }
 

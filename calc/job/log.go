@@ -41,24 +41,10 @@ func ReadLog(text string) (runs []LogRun) {
 }
 
 // logRunOf takes out what is no field.
-func logRunOf(cells iter.Seq2[string, string], memory field.Memory) (run LogRun) {
-	run.Set = memory.ReadPairs(func(yield func(key, text string) bool) {
-		for key, text := range cells {
-			switch key {
-			case logRun:
-				run.ID = text
-			case logEnded:
-				run.Ended = text
-			case logNote:
-				run.Note = text
-			default:
-				if !yield(key, text) {
-					return
-				}
-			}
-		}
-	})
-	return run
+func logRunOf(cells iter.Seq2[string, string], memory field.Memory) LogRun {
+	own := map[string]string{logRun: "", logEnded: "", logNote: ""}
+	set := memory.ReadPairs(field.Beside(cells, own))
+	return LogRun{ID: own[logRun], Ended: own[logEnded], Note: own[logNote], Set: set}
 }
 
 // LogTable is a log as a spreadsheet has it: the columns are those of the fields
@@ -98,7 +84,6 @@ func MergeLog(runs []LogRun, csv string) MergedLog {
 	table, strange := ofFields(table)
 	merged := LogTable(runs).Merge(table, logRun)
 	m := MergedLog{Added: merged.Added, Changed: merged.Changed, Damaged: damaged, Strange: strange}
-	memory := field.Memory{}
 	for _, row := range merged.Rows {
 		cells := func(yield func(name, text string) bool) {
 			for i, name := range merged.Columns {
@@ -107,7 +92,7 @@ func MergeLog(runs []LogRun, csv string) MergedLog {
 				}
 			}
 		}
-		m.Runs = append(m.Runs, logRunOf(cells, memory))
+		m.Runs = append(m.Runs, logRunOf(cells, nil))
 	}
 	return m
 }
