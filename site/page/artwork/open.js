@@ -28,7 +28,7 @@ const fine = 2000
  */
 export async function opened(file) {
   const head = new Uint8Array(await file.slice(0, 4).arrayBuffer())
-  if (file.size > heaviest) throw new Unopened(`${called(file)} is too large: ${Math.floor(file.size / million)} MB, and at most ${heaviest / million} MB can be opened. Save it smaller, or as JPEG.`)
+  if (file.size > heaviest) throw new Unopened(`${called(file)} is over ${heaviest / million} MB. Save it smaller, or as JPEG.`)
   if (head.length === 0) throw new Unopened(`${called(file)} is empty. Choose a PNG or a JPEG.`)
   if (read.some((bytes) => bytes.every((byte, at) => head[at] === byte))) return file
   if (hidesPixels()) {
