@@ -100,18 +100,18 @@ var settings = [...]struct {
 	isTyped        bool
 	always, unsaid bool // shown when blank; only where no sentence says it
 }{
-	{"current", field.AnswerCurrent, 0, false, true, false},
-	{"current density", field.AnswerDensity, 0, false, false, false},
-	{"volts needed", field.AnswerCellVolts, 0, false, true, false},
-	{"time", field.AnswerTime, 0, false, false, true},
-	{"depth", field.AnswerDepth, 0, false, false, true},
-	{"sheet left", field.AnswerLeft, 0, false, false, false},
-	{"exposed in all", field.AnswerTotalArea, 0, false, false, false},
-	{"each piece loses", field.AnswerRemovedEach, 0, false, false, false},
-	{"distance", field.AnswerDepth, field.Gap, true, true, false},
-	{"cathode", field.AnswerCathodeNeeded, field.Cathode, true, false, false},
-	{"its strength", field.AnswerPerLitre, 0, false, false, false},
-	{"its volume", field.AnswerVolume, 0, false, false, false},
+	{word: "current", answer: field.AnswerCurrent, always: true},
+	{word: "current density", answer: field.AnswerDensity},
+	{word: "volts needed", answer: field.AnswerCellVolts, always: true},
+	{word: "time", answer: field.AnswerTime, unsaid: true},
+	{word: "depth", answer: field.AnswerDepth, unsaid: true},
+	{word: "sheet left", answer: field.AnswerLeft},
+	{word: "exposed in all", answer: field.AnswerTotalArea},
+	{word: "each piece loses", answer: field.AnswerRemovedEach},
+	{word: "distance", answer: field.AnswerDepth, typed: field.Gap, isTyped: true, always: true},
+	{word: "cathode", answer: field.AnswerCathodeNeeded, typed: field.Cathode, isTyped: true},
+	{word: "its strength", answer: field.AnswerPerLitre},
+	{word: "its volume", answer: field.AnswerVolume},
 }
 
 func (v *view) settings() (rows []drawing.Row) {

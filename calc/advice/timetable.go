@@ -1,6 +1,7 @@
 package advice
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -257,15 +258,7 @@ func (v classView) steps() (steps []ClassStep) {
 			from = to
 		}
 	}
-	slices.SortStableFunc(steps, func(a, b ClassStep) int {
-		switch {
-		case a.At.Value < b.At.Value:
-			return -1
-		case a.At.Value > b.At.Value:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(steps, func(a, b ClassStep) int { return cmp.Compare(a.At.Value, b.At.Value) })
 	return steps
 }
 
