@@ -243,7 +243,7 @@ func (v *view) suggestedSentence() string {
 }
 
 // withoutPoint drops ".0" from a round figure: "12.0 V" becomes "12 V".
-func withoutPoint(figure string) string { return strings.Replace(figure, ".0 ", " ", 1) }
+func withoutPoint(figure string) string { return strings.ReplaceAll(figure, ".0 ", " ") }
 
 // sheetSentence says what a depth alone leaves of the sheet and its finest line.
 func (v *view) sheetSentence() string {
