@@ -33,6 +33,8 @@ func TestCausesByHowFarTheyArePast(t *testing.T) {
 		{"rough", "metal=copper&temperature=10&density=75&depth=0.1", "density"},                                      // cold; 75 over 50
 		{"rough", "metal=copper&temperature=15&stir=stirred", "density"},                                              // not cold
 		{"uneven", "metal=copper&position=face-up&height=30&width=30&gap=10", "distance"},                             // still; 15 over 10 mm
+		{"rough", "metal=copper&height=30&stir=stirred&strength=200&density=42&depth=0.1", "film"},                    // 1.5 times half of about 56 mA/cm2
+		{"rough", "metal=copper&height=30&stir=stirred&strength=200&density=25&depth=0.1", "density"},                 // 0.9 times
 		{"black", "metal=copper&stir=stirred&density=10&depth=0.1", "film"},                                           // stirred speaks against it in rough only
 		{"nothing", "metal=copper&area=10&pieces=10&depth=0.1&current=0.2&time=30&before=20&after=20", "short-time"},  // 0.119 g of ten: 0.012 each, under 0.05
 		{"lifted", "metal=copper&area=10&depth=0.2&line=1&density=20", "density"},                                     // 0.2 of 1 mm is under half
@@ -93,6 +95,7 @@ func TestWhichCurveIsDrawn(t *testing.T) {
 		oneCopper + "depth=0.2&density=much":                                            "",
 		oneCopper + "depth=0.2&current=0.3&time=60":                                     "", // 0.04 mm
 		oneCopper + "depth=0.2&current=0.3":                                             "0.200 mm is reached after 5 h 4 min",
+		oneCopper + "depth=0.2&current=0.3&readings=0:00+0.3;+1:00+0.28":                "at 0.300 A.",
 		oneCopper + "current=0.3&time=60":                                               "0.0395 mm is reached after 1 h",
 		oneCopper + "depth=0.2&readings=9:00+0.3;10:30+0.3&before=24.6+g&after=24.15+g": "By its weight it is 0.0500 mm deep after 1 h 30 min.",
 		oneCopper + "depth=0.2&current=0.4&time=45&before=24.6+g&after=24.3+g":          "By its weight it is 0.0333 mm deep after 45 min.",
@@ -149,5 +152,14 @@ func TestMoreCautionsAtTheirLimits(t *testing.T) {
 func TestCompositionAsTyped(t *testing.T) {
 	if got := askText("metal=Cu+70+Zn+30").Metals[0].Composition; got != "70 Cu 30 Zn" {
 		t.Errorf("%q", got)
+	}
+}
+
+// The bath is the one that was typed, else the metal's own, and none is known of no metal.
+func TestWhichBathItIs(t *testing.T) {
+	for fields, want := range map[string]string{"": "", "metal=copper": "copper sulfate", "metal=copper&salt=common+salt": "common salt", "metal=sterling": "silver nitrate"} {
+		if got := askText(fields).Salt; !strings.HasPrefix(got, want) || (got == "") != (want == "") {
+			t.Errorf("%q: the bath is %q", fields, got)
+		}
 	}
 }

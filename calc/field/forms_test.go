@@ -1,6 +1,7 @@
 package field
 
 import (
+	"slices"
 	"strings"
 	"testing"
 )
@@ -86,5 +87,37 @@ func TestSay(t *testing.T) {
 		if got := (Printer{x.us}).Say(x.name, x.si); got != x.want {
 			t.Errorf("%s of %g is %q, want %q", x.name.Row().Name, x.si, got, x.want)
 		}
+	}
+}
+
+// A series may have one entry, whose time may be one of the clock; of none it is a mistake.
+func TestEntriesOfASeries(t *testing.T) {
+	for text, want := range map[string][]Pair{
+		"0:30 1":                   {{1800, 1}},
+		"2:05 pm 0.3; 3:05 pm 0.2": {{(14*60 + 5) * 60, 0.3}, {(15*60 + 5) * 60, 0.2}},
+		" ; 30 min 0.3;":           {{1800, 0.3}},
+		";":                        nil,
+		"noon 0.3":                 nil,
+		"30 min -0.3":              nil,
+	} {
+		s := one("readings", text)
+		if got := s.Value(Readings).Pairs; want != nil && !slices.Equal(got, want) || (len(s.Errors()) > 0) != (want == nil) {
+			t.Errorf("%q is read as %v, %v", text, got, s.Errors())
+		}
+	}
+	if _, ok := Bites.Row().first("2:05 pm"); ok {
+		t.Error("a depth is read off a clock")
+	}
+}
+
+// What was typed stands before what another set has, which fills only what is blank.
+func TestUnderAnother(t *testing.T) {
+	other := Read("depth=0.2&area=10&width=ells")
+	s := Read("depth=0.1").Under(other, Depth, Area, Width, Height)
+	if s.Text(Depth) != "0.1" || s.Text(Area) != "10" || !s.Blank(Width) || !s.Blank(Height) {
+		t.Errorf("depth %q, area %q, width %q", s.Text(Depth), s.Text(Area), s.Text(Width))
+	}
+	if s := Read("depth=0.1").Under(other, Depth); !s.Blank(Area) {
+		t.Error("a field is taken that was not asked for")
 	}
 }
