@@ -202,6 +202,9 @@ func TestLogInWords(t *testing.T) {
 	if e := wrong.Runs[0].Errors; len(e) < 2 || Log(wrong, 1).Runs[0].Wrong != e[0].Text {
 		t.Errorf("of %v a run says %q", e, Log(wrong, 1).Runs[0].Wrong)
 	}
+	if r.Aged == nil || !strings.Contains(r.Aged.Title, "copper in copper sulfate") || Log(job.Log(runs[:1]), 1).Aged != nil {
+		t.Errorf("one after the other they are %+v", r.Aged)
+	}
 	if r.Found == nil || !strings.Contains(r.Found.Words, "Diamonds stand out: 1 of 4.") {
 		t.Errorf("%+v", r.Found)
 	}

@@ -59,3 +59,50 @@ func TestSentences(t *testing.T) {
 		}
 	}
 }
+
+// Where nothing but the current is missing a job is told what a current to start from
+// comes to: not where one was typed that can't be read.
+func TestSuggestionInWords(t *testing.T) {
+	for fields, want := range map[string]string{
+		oneCopper + "depth=0.2":                  "At 30 mA/cm² it takes 5 h 4 min at 0.300 A in copper sulfate.",
+		oneCopper + "depth=0.2&pieces=3":         "At 30 mA/cm² it takes 5 h 4 min at 0.900 A for all 3 pieces in copper sulfate.",
+		oneCopper + "depth=0.2&salt=common+salt": " in salt water. Check early: it may be only half as deep.",
+		"metal=copper&depth=0.2":                 "At 30 mA/cm² it takes 5 h 1 min in copper sulfate.",
+		oneCopper + "depth=0.2&time=much":        "",
+		oneCopper + "depth=0.2&current=much":     "",
+		oneCopper + "depth=0.2&density=much":     "",
+	} {
+		got := askText(fields).Sentence
+		if !strings.Contains(got, want) || strings.Contains(got, "it takes") != (want != "") && !strings.Contains(want, "Check") {
+			t.Errorf("%s: %q", fields, got)
+		}
+	}
+}
+
+// In salt water the range of one charge or two is told of what was found; of several bites
+// their number; of a depth alone what it leaves.
+func TestMoreSentences(t *testing.T) {
+	for fields, want := range map[string]string{
+		oneCopper + "depth=0.1&current=0.3&salt=common+salt": "and check early: copper can dissolve twice as fast there.",
+		oneCopper + "time=60&current=0.3&salt=common+salt":   "into oxygen-free copper: check early.",
+		oneCopper + "depth=0.1&time=60&salt=common+salt":     "in 1 h. Check early: it may be only half as deep.",
+		"metal=copper&bites=0.1+10&density=30":               "One step takes ",
+		"metal=copper&bites=0.1+10;+0.2+8&density=30":        "Two steps take ",
+		"sheet=1+mm&depth=0.2&line=0.4&undercut=1":           "An etch of 0.200 mm leaves 0.800 mm of the sheet. The finest line does not survive it.",
+		"sheet=1+mm&depth=0.2&line=0.5&undercut=1":           "The finest line keeps 0.100 mm.",
+	} {
+		if got := askText(fields).Sentence; !strings.Contains(got, want) {
+			t.Errorf("%s: %q", fields, got)
+		}
+	}
+	for n, want := range map[int]string{0: "No", 1: "One", 9: "Nine", 10: "10"} {
+		if got := countInWords(n); got != want {
+			t.Errorf("%d is %q", n, got)
+		}
+	}
+	for text, want := range map[string]string{"30.0 mA/cm²": "30 mA/cm²", "12.5 V": "12.5 V", "0.300 A": "0.300 A"} {
+		if got := withoutPoint(text); got != want {
+			t.Errorf("%q becomes %q", text, got)
+		}
+	}
+}
