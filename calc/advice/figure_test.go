@@ -1,6 +1,7 @@
 package advice
 
 import (
+	"math"
 	"strconv"
 	"strings"
 	"testing"
@@ -8,6 +9,7 @@ import (
 	"saltbite/calc/drawing"
 	"saltbite/calc/field"
 	"saltbite/calc/job"
+	"saltbite/calc/quantity"
 	"saltbite/testdata"
 )
 
@@ -155,5 +157,18 @@ func TestClassThatIsStopped(t *testing.T) {
 	m := Class(job.Teach([]field.Named{{Name: "Tag", Set: field.Read("metal=brass&area=10&depth=0.1")}}, field.Read("amps=2&volts=230")))
 	if len(m.Cautions) == 0 || m.Cautions[0].Level != Stop || m.Sentence != m.Cautions[0].Text {
 		t.Errorf("%q, %+v", m.Sentence, m.Cautions)
+	}
+}
+
+// What is not finite is no answer, and no end of a range.
+func TestAnswersAreFinite(t *testing.T) {
+	row := field.AnswerDepth.Row()
+	for x, want := range map[float64]bool{0: true, 1e-4: true, math.Inf(1): false, math.Inf(-1): false} {
+		if finite(x) != want || (end(quantity.Known(x), row) != nil) != want {
+			t.Errorf("%v is an answer: %v", x, !want)
+		}
+	}
+	if finite(math.NaN()) || end(quantity.Optional{}, row) != nil {
+		t.Error("nothing is an answer")
 	}
 }
