@@ -111,7 +111,7 @@ func TestTrialInPerCent(t *testing.T) {
 			continue
 		}
 		said, unit, _ := strings.Cut(a.Text, " ")
-		if got := parsed(t, said); unit != "%" || got < a.Value*0.99 || got > a.Value*1.01 {
+		if got := parsed(t, said); unit != "%" || got < a.Value*0.995 || got > a.Value*1.005 {
 			t.Errorf("%s is %v, and is printed as %q", a.Name, a.Value, a.Text)
 		}
 	}
