@@ -319,3 +319,37 @@ func TestWhatRangesRestOn(t *testing.T) {
 		}
 	}
 }
+
+// Any crystals that drop are told, in all or by the litre; a hanging wire is from under half
+// of its thickness on.
+func TestCrystalsAndHangersFromTheLeast(t *testing.T) {
+	for _, x := range []struct {
+		each, all float64
+		want      int
+	}{{0, 0, 0}, {0.5, 0, 1}, {0, 0.5, 1}} {
+		w := job.Work(field.Read("salt=copper+sulfate"))
+		w.Mix.CrystalsEach, w.Standing.Crystals = quantity.Known(x.each), quantity.Known(x.all)
+		v := viewOf(&w)
+		var list raised
+		if v.warnOfMix(&list); len(list) != x.want {
+			t.Errorf("%+v: %+v", x, list)
+		}
+	}
+	for left, want := range map[float64]bool{0.6e-3: false, 0.5e-3: false, 0.49e-3: true, 0: true} {
+		w := job.Work(field.Read("hanger=1"))
+		w.Effects.HangerLeft = quantity.Known(left)
+		v := viewOf(&w)
+		var list raised
+		if v.warnOfHanger(&list); (levelOf(Reply{Cautions: list}, "hanger") == Warn) != want || strings.Contains(list.texts(), "eaten through") != (left == 0) {
+			t.Errorf("%v m of 1 mm: %+v", left, list)
+		}
+	}
+}
+
+// texts are those of all cautions.
+func (r raised) texts() (all string) {
+	for _, c := range r {
+		all += c.Text
+	}
+	return all
+}
