@@ -367,7 +367,7 @@ func (v *view) mixSentence() string {
 		return ""
 	}
 	salt, w := v.text(field.AnswerSaltMass), v.Mix.Weights
-	if v.Mix.TooMuch && w.Undissolved > 0 {
+	if v.Mix.TooMuch {
 		salt = v.Say(field.AnswerSaltMass, w.SaltMass-w.Undissolved/v.Fields.Amount(field.Assay).SI)
 	}
 	said := "Dissolve " + salt + " of " + v.Salt.Name + " in " + v.text(field.AnswerWaterVolume) + " (" + v.text(field.AnswerWaterMass) +
