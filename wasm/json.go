@@ -129,6 +129,7 @@ func (w *writer) rows(r advice.Reply) {
 		w.cell("area", row.Area)
 		w.cell("minutes", row.Minutes)
 		w.cell("amperes", row.Amperes)
+		w.cell("reached", row.Reached)
 	})
 	if len(r.Causes) > 0 {
 		w.objects("causes", len(r.Causes), func(i int) {

@@ -137,12 +137,13 @@ export interface Cell {
   text: string
 }
 
-/** A bite of several: how deep it goes, over which area, how long, at which current. */
+/** A bite of several: how deep it goes, over which area, how long, at which current, and the depth reached after it. */
 export interface Bite {
   depth: Cell
   area: Cell
   minutes: Cell
   amperes: Cell
+  reached: Cell
 }
 
 export interface Cause {

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"saltbite/calc/bite"
 	"saltbite/calc/field"
 	"saltbite/calc/job"
 	"saltbite/calc/metal"
@@ -107,8 +108,9 @@ func composition(m *metal.Metal) string {
 	return strings.Join(parts, " ")
 }
 
-// StepRow is one of several bites, with areas stopped out between them.
-type StepRow struct{ Depth, Area, Minutes, Amperes Cell }
+// StepRow is one of several bites, with areas stopped out between them. Reached is the
+// depth, m inside, of what stays exposed to the end of this step: the sum of the depths so far.
+type StepRow struct{ Depth, Area, Minutes, Amperes, Reached Cell }
 
 // Cell is a figure in a list.
 type Cell struct {
@@ -118,9 +120,10 @@ type Cell struct {
 }
 
 func (v *view) stepRows() (rows []StepRow) {
-	for _, s := range v.Steps {
+	for i, s := range v.Steps {
 		rows = append(rows, StepRow{v.cell(field.AnswerDepth, s.Depth), v.cell(field.AnswerArea, s.Area),
-			v.cell(field.AnswerTime, s.Time.SI), v.cell(field.AnswerCurrent, s.Current.SI)})
+			v.cell(field.AnswerTime, s.Time.SI), v.cell(field.AnswerCurrent, s.Current.SI),
+			v.cell(field.AnswerDepth, bite.InAll(v.Steps[:i+1]).Depth)})
 	}
 	return rows
 }

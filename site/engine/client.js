@@ -10,7 +10,7 @@ import { laidParcel, parcelOf } from './picture.js'
  * @typedef {{value: number, unit: string, text: string, low?: number, high?: number, range?: string, by?: string}} Answer
  * @typedef {{id: string, name: string, composition: string, density: number, family: string, why: string, remark?: string}} MetalRow
  * @typedef {{value: number, unit: string, text: string}} Cell
- * @typedef {{depth: Cell, area: Cell, minutes: Cell, amperes: Cell}} BiteRow
+ * @typedef {{depth: Cell, area: Cell, minutes: Cell, amperes: Cell, reached: Cell}} BiteRow
  * @typedef {{code: string, level: 'note' | 'warn' | 'stop', field?: string, text: string, card?: string}} Caution
  * @typedef {{field: string, code: string, text: string, readings?: string[]}} Mistake
  * @typedef {{code: string, text: string, do: string, field: string, source: string}} Cause

@@ -10,11 +10,12 @@
 import { setUpSaving } from './answer/download.js'
 import { setUpSources } from './answer/sources.js'
 import { setUpArtwork } from './artwork/begin.js'
+import { setUpPlace } from './form/place.js'
 import { setUpJobs } from './jobs/manage.js'
 import { setUpShare } from './jobs/share.js'
 import { setUpPaper } from './paper/printout.js'
 
-const parts = [setUpSaving, setUpSources, setUpPaper, setUpJobs, setUpShare, setUpArtwork]
+const parts = [setUpSaving, setUpSources, setUpPaper, setUpJobs, setUpShare, setUpArtwork, setUpPlace]
 
 /** @param {import('./page.js').Desk} desk */
 export function setUp(desk) {

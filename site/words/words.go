@@ -54,45 +54,45 @@ type Part struct {
 type Lack struct {
 	Typed []string // fields
 	For   []string // answers; "bites" stands for the rows of the bites
-	Text  string   // at most 70 characters, without a full stop
+	Needs []string // what it takes: fields, one of several by a bar between them
 }
 
 // Parts of the job sheet.
 var Parts = map[string]Part{
 	"metal": {Title: "Metal", Hint: "what the sheet is", More: "its density"},
 	"design": {Title: "Design", Hint: "how much metal is exposed", More: "round, both sides, hanging wire, edges, back", Shows: []string{"totalArea", "extraFound"}, Lacks: []Lack{
-		{[]string{"hanger", "hangerLength"}, []string{"extraFound"}, "the hanging wire needs its gauge and its length in the bath"},
-		{[]string{"bareEdges"}, []string{"extraFound"}, "exposed edges need the sheet's thickness"},
-		{[]string{"back"}, []string{"extraFound"}, "an exposed back needs the size of the piece"},
+		{[]string{"hanger", "hangerLength"}, []string{"extraFound"}, []string{"hanger", "hangerLength"}},
+		{[]string{"bareEdges"}, []string{"extraFound"}, []string{"sheet"}},
+		{[]string{"back"}, []string{"extraFound"}, []string{"width|diameter"}},
 	}},
 	"bite": {Title: "Etch", Hint: "how deep, how long, how many amperes", More: "stopping out, efficiency, undercut", Shows: []string{"time", "current", "depth"}, Lacks: []Lack{
-		{[]string{"bites"}, []string{"bites"}, "the steps need the metal and a current density, or a current"},
+		{[]string{"bites"}, []string{"bites"}, []string{"metal", "density|current"}},
 	}},
 	"sheet": {Title: "Sheet and lines", Hint: "what is left, what survives", Folded: true, Shows: []string{"left", "lineLeft"}, Lacks: []Lack{
-		{[]string{"sheet", "keep"}, []string{"left", "deepest"}, "needs the sheet's thickness, and a depth for what is left"},
-		{[]string{"line", "space"}, []string{"lineLeft", "spaceBecomes"}, "needs a depth, typed or found"},
+		{[]string{"sheet", "keep"}, []string{"left", "deepest"}, []string{"sheet", "depth"}},
+		{[]string{"line", "space"}, []string{"lineLeft", "spaceBecomes"}, []string{"depth"}},
 	}},
 	"supply": {Title: "Power supply", Hint: "will it do, cable, distance, limits", More: "cable, stirring, how it hangs", Folded: true, Shows: []string{"cellVolts", "currentAtVolts", "filmDensity"}, Lacks: []Lack{
-		{[]string{"volts", "gap", "cathode"}, []string{"bathResistance"}, "needs the distance, the cathode's area and the bath's strength"},
-		{[]string{"amps"}, []string{"depthThatFits", "timeThatFits", "piecesThatFit"}, "needs metal, size, a depth and a time or a current"},
-		{[]string{"wireLength"}, []string{"wireDrop"}, "the cable needs its wire and a current"},
+		{[]string{"volts", "gap", "cathode"}, []string{"bathResistance"}, []string{"gap", "cathode", "strength", "salt|metal", "area"}},
+		{[]string{"amps"}, []string{"depthThatFits", "timeThatFits", "piecesThatFit"}, []string{"metal", "area", "depth", "time|current|density"}},
+		{[]string{"wireLength"}, []string{"wireDrop"}, []string{"wire", "current"}},
 	}},
 	"bath": {Title: "Bath", Hint: "how much salt in how much water", More: "tank, purity, temperature, in hand", Folded: true, Shows: []string{"saltMass", "waterMass"}, Lacks: []Lack{
-		{[]string{"strength", "volume", "saltInHand", "waterInHand"}, []string{"saltMass", "perLitre"}, "needs a strength and a volume, or the salt and water you have"},
-		{[]string{"coldest"}, []string{"crystals", "saturatesAt"}, "the cold bath needs a strength and a volume"},
+		{[]string{"strength", "volume", "saltInHand", "waterInHand"}, []string{"saltMass", "perLitre"}, []string{"salt|metal", "strength|saltInHand", "volume|waterInHand"}},
+		{[]string{"coldest"}, []string{"crystals", "saturatesAt"}, []string{"salt|metal", "strength", "volume"}},
 	}},
 	"keep": {Title: "Used bath", Hint: "top up, strengthen, blend, how long it lasts", More: "strengthen, blend, hydrometer", Folded: true, Shows: []string{"saltToAdd", "bathDrop"}, Lacks: []Lack{
-		{[]string{"etched"}, []string{"bathDropAll", "strengthNow", "zincInBath", "nickelInBath", "copperInBath", "leadInBath"}, "needs the metal, and the bath's strength and volume"},
-		{[]string{"volumeNow"}, []string{"strengthNow", "waterToAdd"}, "needs the bath's strength and volume"},
-		{[]string{"haveStrength", "haveVolume"}, []string{"addSalt", "addWater"}, "needs its strength, its volume and the strength you want"},
-		{[]string{"strengthA", "strengthB"}, []string{"partA", "partB"}, "a blend needs both baths, the strength you want and the volume"},
-		{[]string{"gravity"}, []string{"strengthByGravity"}, "the hydrometer needs a salt or a metal"},
+		{[]string{"etched"}, []string{"bathDropAll", "strengthNow", "zincInBath", "nickelInBath", "copperInBath", "leadInBath"}, []string{"metal", "strength", "volume"}},
+		{[]string{"volumeNow"}, []string{"strengthNow", "waterToAdd"}, []string{"strength", "volume"}},
+		{[]string{"haveStrength", "haveVolume"}, []string{"addSalt", "addWater"}, []string{"haveStrength", "haveVolume", "wantStrength"}},
+		{[]string{"strengthA", "strengthB"}, []string{"partA", "partB"}, []string{"strengthA", "strengthB", "wantStrength", "volume"}},
+		{[]string{"gravity"}, []string{"strengthByGravity"}, []string{"salt|metal"}},
 	}},
 	"course": {Title: "Check progress", Hint: "by weight, by the ammeter, by the clock", More: "time paused, balance", Folded: true, Shows: []string{"readyAt", "timeLeft", "readyIn", "depthNow"}, Lacks: []Lack{
-		{[]string{"after"}, []string{"depthNow", "efficiencyNow"}, "needs both weights, the metal and the exposed area"},
-		{[]string{"before"}, []string{"weightAtTarget", "depthNow"}, "needs the metal, the exposed area and a depth"},
-		{[]string{"readings"}, []string{"depthSoFar"}, "the ammeter needs the metal and the exposed area"},
-		{[]string{"start", "paused"}, []string{"readyAt"}, "the clock needs the time of switching on and a running time"},
+		{[]string{"after"}, []string{"depthNow", "efficiencyNow"}, []string{"before", "after", "metal", "area"}},
+		{[]string{"before"}, []string{"weightAtTarget", "depthNow"}, []string{"metal", "area", "depth"}},
+		{[]string{"readings"}, []string{"depthSoFar"}, []string{"metal", "area"}},
+		{[]string{"start", "paused"}, []string{"readyAt"}, []string{"start", "time"}},
 	}},
 	"trouble": {Title: "What went wrong", Hint: "too faint, too deep, lifted, rough, pink …", Folded: true},
 	"artwork": {Title: "Artwork", Hint: "read the exposed area from a picture", OffPage: true},

@@ -91,8 +91,15 @@ func lackIsOfTheVocabulary(t *testing.T, part string, lack Lack) {
 			t.Errorf("%s says what %s lacks, which is no answer", part, a)
 		}
 	}
-	if n := utf8.RuneCountInString(lack.Text); n == 0 || n > 70 || strings.HasSuffix(lack.Text, ".") {
-		t.Errorf("%s says that it lacks %q: one line without a full stop is wanted", part, lack.Text)
+	if len(lack.Needs) == 0 {
+		t.Errorf("%s lacks something for %v, and doesn't say what", part, lack.For)
+	}
+	for _, f := range lack.Needs {
+		for _, one := range strings.Split(f, "|") {
+			if parts[one] == "" {
+				t.Errorf("%s needs %s, which is no field", part, one)
+			}
+		}
 	}
 }
 

@@ -28,7 +28,7 @@ import { isMetric, saysUnit, withoutUnit, withUnit } from './units.js'
  * @property {HTMLElement} gist
  * @property {Row[]} rows
  * @property {string[]} shows answers shown in its summary line
- * @property {{element: HTMLElement, typed: string[], answers: string[]}[]} lacks
+ * @property {{element: HTMLElement, typed: string[], answers: string[], needs: string[]}[]} lacks
  *
  * @typedef {{typed: Record<string, string>, units: Record<string, string>, openedFrom?: OpenedFrom}} Entries the content of the form
  *
@@ -322,7 +322,7 @@ function partOf(element) {
     gist: /** @type {HTMLElement} */ (element.querySelector('summary .gist')),
     rows: [],
     shows: list(element.dataset.shows),
-    lacks: lacks.map((lack) => ({ element: lack, typed: list(lack.dataset.typed), answers: list(lack.dataset.for) })),
+    lacks: lacks.map((lack) => ({ element: lack, typed: list(lack.dataset.typed), answers: list(lack.dataset.for), needs: list(lack.dataset.needs) })),
   }
 }
 

@@ -212,6 +212,7 @@ function mistakeAt({ code, text, readings = [] }) {
  * @param {Reply} reply
  */
 function filling(name, { dataset: { by = '', usual = '' } }, unit, form, { answers }) {
+  if (name === 'bites' && !(form.typedInto(name) && isOpen(form, answers))) return { fill: '', offer: '' }
   const text = answers[by]?.text ?? (usual && `${usual} ${unit}`)
   const rest = name === 'density' && isOpen(form, answers) ? [answers.suggestedCurrent, answers.suggestedTime] : []
   const offer = [text, ...rest.filter(Boolean).map(({ text }) => text)].join(' · ')
@@ -239,10 +240,14 @@ function showLacks({ lacks, rows: of }, form, { answers, rows }) {
   const wrong = of.some((row) => views.get(row)?.kind === 'error') // which is said there
   const lacking = wrong ? undefined : lacks.find(({ typed, answers: wanted }) => typed.some((name) => form.typedInto(name))
     && !wanted.some((name) => name in answers || (name === 'bites' && rows.bites?.length)))
-  for (const lack of lacks) {
-    if (lack.element.hidden !== (lack !== lacking)) lack.element.hidden = lack !== lacking
+  const fields = lacking?.needs.map((any) => any.split('|')).filter((any) => !any.some((name) => name in answers || form.typedInto(name)))
+  const text = fields?.length ? `Still needed: ${fields.map((any) => any.map((name) => form.rows.get(name)?.label).join(' or ')).join(' · ')}` : ''
+  for (const { element } of lacks) {
+    const own = element === lacking?.element ? text : ''
+    put(element, own)
+    if (element.hidden === (own !== '')) element.hidden = own === ''
   }
-  return lacking ? [lacking.element.textContent ?? ''] : []
+  return text ? [text] : []
 }
 
 /**

@@ -1,6 +1,6 @@
 /**
  * Stopping out, a row for each step: its depth, the area that is exposed, and the
- * time and the current that were found. Together they are one field, in its own text
+ * time, the current and the depth then reached that were found. Together they are one field, in its own text
  * form, "0.05 12; 0.10 9". A text from elsewhere that is no such list stands as it is.
  */
 import { frameIn, mark, put } from '../element.js'
@@ -83,6 +83,7 @@ export function setUpSteps(desk) {
       const one = cells()[at].some(Boolean) ? found.shift() : undefined
       put(item.querySelector('.time'), one?.minutes.text ?? '')
       put(item.querySelector('.amperes'), one?.amperes.text ?? '')
+      put(item.querySelector('.reached'), one ? `to ${one.reached.text}` : '')
       const locked = desk.form.locked.has('bites')
       for (const cell of item.querySelectorAll('input')) cell.readOnly = locked
     }

@@ -39,6 +39,7 @@ export function setUpEmbedding({ form }) {
     const names = [...form.rows.values()].filter(({ name }) => !form.blank(name))
     lock.replaceChildren(lock.children[0], ...names.map(({ name, label }) => tick(name.toLowerCase(), label, before.includes(name.toLowerCase()))))
     write()
+    place.scrollIntoView() // the code stands first, with its button
   })
   place.addEventListener('change', write)
   place.closest('dialog')?.addEventListener('close', () => { place.open = false })
