@@ -474,9 +474,9 @@ var blanks = [...]struct {
 	say string
 }{
 	{"time", []field.Name{field.Metal}, "Type the metal."},
-	{"time", []field.Name{field.Area, field.Width, field.Diameter}, typeSize},
-	{"time", []field.Name{field.Area, field.Open}, typeShare},
-	{"time", []field.Name{field.Depth}, "Type the depth."},
+	{"time", []field.Name{field.Area, field.Width, field.Diameter, field.Bites}, typeSize},
+	{"time", []field.Name{field.Area, field.Open, field.Bites}, typeShare},
+	{"time", []field.Name{field.Depth, field.Bites}, "Type the depth."},
 
 	{"supply", []field.Name{field.Volts, field.Amps}, "Type the supply voltage."},
 	{"supply", []field.Name{field.Metal}, "Type the metal."},
@@ -487,8 +487,9 @@ var blanks = [...]struct {
 	{"bath", []field.Name{field.Strength, field.SaltInHand, field.HaveStrength, field.StrengthA, field.Gravity}, "Type the strength of the bath."},
 	{"bath", []field.Name{field.Volume, field.Fill, field.WaterInHand, field.HaveVolume}, "Type the volume of the bath."},
 
-	{"check", []field.Name{field.After, field.Readings}, "Type the weight now, or the ammeter readings."},
+	{"check", []field.Name{field.Before, field.After, field.Readings}, "Type the weights before and now, or the ammeter readings."},
 	{"check", []field.Name{field.Before, field.Readings}, "Type the weight before."},
+	{"check", []field.Name{field.After, field.Readings}, "Type the weight now, or the ammeter readings."},
 	{"check", []field.Name{field.Metal}, "Type the metal."},
 	{"check", []field.Name{field.Area, field.Width, field.Diameter}, typeSize},
 	{"check", []field.Name{field.Area, field.Open}, typeShare},

@@ -49,9 +49,11 @@ func TestSentences(t *testing.T) {
 		"ask=time&metal=copper": "Type the size of the piece, or its exposed area.",
 		"ask=time&metal=copper&width=60&height=40": "Type the exposed share.",
 		"ask=time&metal=copper&area=10":            "Type the depth.",
+		"ask=time&metal=copper&bites=0.05+12":      "",
 		"ask=supply":                               "Type the supply voltage.",
 		"ask=bath":                                 "Type the salt, or the metal.",
-		"ask=check":                                "Type the weight now, or the ammeter readings.",
+		"ask=check":                                "Type the weights before and now, or the ammeter readings.",
+		"ask=check&before=9":                       "Type the weight now, or the ammeter readings.",
 		"ask=check&after=9":                        "Type the weight before.",
 	} {
 		if got := Answer(job.Work(field.Read(fields))).Sentence; !strings.Contains(got, want) {

@@ -53,7 +53,7 @@ func fewStops(t *testing.T, p *page) {
 
 func questionOpensItsPart(t *testing.T, p *page) {
 	for _, q := range []struct{ ask, part, field string }{
-		{"time", "bite", "metal"}, {"supply", "supply", "volts"}, {"bath", "bath", "salt"}, {"check", "course", "after"},
+		{"time", "bite", "metal"}, {"supply", "supply", "volts"}, {"bath", "bath", "salt"}, {"check", "course", "before"},
 	} {
 		p.click(".questions label:has([value=" + q.ask + "])")
 		p.until(`document.activeElement.id === arguments[0] && document.querySelector('[data-part=' + arguments[1] + ']').open`, q.field, q.part)

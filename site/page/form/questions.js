@@ -24,7 +24,7 @@ const questions = {
   },
   check: {
     opens: ['course'],
-    needs: [['after', 'readings'], ['before', 'readings'], ['elapsed', 'readings'], ['metal'], ['width', 'area', 'diameter'], ['open', 'area']],
+    needs: [['before', 'readings'], ['after', 'readings'], ['elapsed', 'readings'], ['metal'], ['width', 'area', 'diameter'], ['open', 'area']],
   },
 }
 

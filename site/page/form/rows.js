@@ -241,7 +241,7 @@ function showLacks({ lacks, rows: of }, form, { answers, rows }) {
   const lacking = wrong ? undefined : lacks.find(({ typed, answers: wanted }) => typed.some((name) => form.typedInto(name))
     && !wanted.some((name) => name in answers || (name === 'bites' && rows.bites?.length)))
   const fields = lacking?.needs.map((any) => any.split('|')).filter((any) => !any.some((name) => name in answers || form.typedInto(name)))
-  const text = fields?.length ? `Still needed: ${fields.map((any) => any.map((name) => form.rows.get(name)?.label).join(' or ')).join(' · ')}` : ''
+  const text = fields?.length ? `Still blank: ${fields.map((any) => any.map((name) => form.rows.get(name)?.label).join(' or ')).join(' · ')}` : ''
   for (const { element } of lacks) {
     const own = element === lacking?.element ? text : ''
     put(element, own)
