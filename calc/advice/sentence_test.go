@@ -56,7 +56,7 @@ func TestSentences(t *testing.T) {
 		"ask=check&before=9":                       "Type the weight now, or the ammeter readings.",
 		"ask=check&after=9":                        "Type the weight before.",
 	} {
-		if got := Answer(job.Work(field.Read(fields))).Sentence; !strings.Contains(got, want) {
+		if got := Answer(job.Work(field.Read(fields))).Sentence; !strings.Contains(got, want) || want == "" && got != "" {
 			t.Errorf("%s: %q, want %q", fields, got, want)
 		}
 	}

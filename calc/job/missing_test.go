@@ -34,6 +34,9 @@ func TestMissing(t *testing.T) {
 		{"metal=copper&bites=0.1+10&current=0.3", "Errors.time", none{}, vocab + ": several bites are the depth and the area"},
 		{"metal=copper&bites=0.1+10&density=30", "Errors.area", none{}, vocab},
 		{"metal=copper&bites=0.1+10", "Errors.current", "missing", vocab},
+		{"", "Errors.depth", none{}, "each step has its own"},
+		{"", "Errors.time", none{}, "it is found"},
+		{"", "Errors.area", none{}, "each step has its own"},
 
 		{"metal=copper&strength=200&volume=1", "Errors.depth", none{}, vocab + ": the bath alone is asked about"},
 		{"metal=copper&strength=200&fill=100", "Errors.depth", none{}, vocab},

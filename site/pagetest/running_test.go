@@ -251,7 +251,7 @@ func canBeSilenced(t *testing.T, p *page) {
 	p.until(notes + ` === 3`)
 	p.click("#run-over") // silences the ringing and ends the run
 	p.until(state + ` === 'before'`)
-	p.shows(`document.querySelector('#run .before p').textContent`, "The current was on for 3 h 0 min.")
+	p.shows(`document.querySelector('#run .before p').textContent`, "It was on for 3 h 0 min.")
 	p.pass(5 * time.Second)
 	time.Sleep(200 * time.Millisecond)
 	if n := p.ask(`return ` + notes); n != 3.0 {

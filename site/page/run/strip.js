@@ -58,7 +58,7 @@ function showBefore({ ended, typed, reply }) {
   button.from.hidden = !typed.start || !readyAt
   put(button.from, `Count from ${typed.start}`)
   const wasOn = ended && ended.start === typed.start ? past(ran(ended, ended.since)) : ''
-  put(part('.before p'), wasOn ? `The current was on for ${wasOn}.` : typed.before || typed.start ? 'Once the current is on:' : 'Weigh it first, to check half-way.')
+  put(part('.before p'), wasOn ? `It was on for ${wasOn}.` : typed.before || typed.start ? 'Once the current is on:' : 'Weigh it first, to check half-way.')
   if (button.finish instanceof HTMLElement) {
     button.finish.hidden = !wasOn
     mark(button.finish, 'data-elapsed', wasOn)
