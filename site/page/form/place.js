@@ -38,8 +38,10 @@ export function setUpPlace() {
     turned = now
     clearTimeout(resting) // what it would note has moved already
     if (!row) return later()
-    const most = innerHeight - edge() - row.getBoundingClientRect().height
-    scroller().scrollTop += row.getBoundingClientRect().top - edge() - Math.max(0, Math.min(offset, most))
+    for (let time = 1; time <= 2; time++) { // the first scrolls the head away, and the bar to where it stays
+      const most = innerHeight - edge() - row.getBoundingClientRect().height
+      scroller().scrollTop += row.getBoundingClientRect().top - edge() - Math.max(0, Math.min(offset, most))
+    }
   }).observe(form)
   addEventListener('scroll', later, { capture: true, passive: true })
   form.addEventListener('focusin', later)
