@@ -94,7 +94,7 @@ func TestWhatIsCarried(t *testing.T) {
 // three runs on.
 func TestRowsOfALog(t *testing.T) {
 	run := func(predicted, found float64, errors ...field.Error) job.LoggedRun {
-		return job.LoggedRun{LogRun: job.ReadLogRun("depth=0.1"), Run: trial.Run{Predicted: predicted, Found: found},
+		return job.LoggedRun{LogRun: job.ReadLog("depth=0.1")[0], Run: trial.Run{Predicted: predicted, Found: found},
 			Judged: trial.Judged{Range: spread(0.9, 0.8, 1)}, Errors: errors}
 	}
 	log := job.Logged{Runs: []job.LoggedRun{run(1e-4, 1e-4), run(0, 1e-4), run(1e-4, 0), run(1e-4, 2e-4, field.Error{Text: "No."}, field.Error{Text: "Never."})},
