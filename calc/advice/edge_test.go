@@ -353,3 +353,13 @@ func (r raised) texts() (all string) {
 	}
 	return all
 }
+
+// An estimate has a range where its ends differ.
+func TestRangeOfAnEstimate(t *testing.T) {
+	if f := percent("efficiency", spread(0.95, 0.9, 1)); f.Range != "90.0 % to 100 %" || f.Value != 95 || *f.Low != 90 || *f.High != 100 {
+		t.Errorf("%+v", f)
+	}
+	if f := percent("efficiency", spread(0.95, 0.95, 0.95)); f.Range != "" || f.Low != nil || f.High != nil {
+		t.Errorf("%+v", f)
+	}
+}

@@ -23,6 +23,7 @@ func TestCausesByHowFarTheyArePast(t *testing.T) {
 		{"faint", "metal=copper&area=10&depth=0.2&readings=0:00 0.2; 6:50 0.2", "hidden"},                             // 1.367: over
 		{"faint", "metal=copper&area=10&depth=0.2&current=0.2&time=1 h&before=20&after=19.9", "hidden"},               // 42 % tells of a film where it turned black
 		{"faint", "metal=copper&area=10&depth=0.2&readings=0:00 0; 1:00 0", "contact"},                                // of no charge no share is taken
+		{"black", "metal=copper&area=10&current=0.75&time=1 h&before=20&after=19.63", "film"},                         // 0.37 of 0.889 g is half of 85 %; 75 over 50
 		{"black", "metal=C51000&density=75&depth=0.1", "density"},                                                     // tin; 75 over 50
 		{"black", "metal=Cu 99 Sn 1", "alloy"},                                                                        //
 		{"black", "metal=Cu 99.9 Pb 0.1", "film"},                                                                     //
