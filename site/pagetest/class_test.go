@@ -135,10 +135,11 @@ func classTellsHidden(t *testing.T, p *page) {
 	p.until(`document.documentElement.dataset.notified?.startsWith('Now: Lift Student 1')`)
 }
 
-// opensLockedLink makes a link that locks the supply and the metal, and opens it.
+// opensLockedLink makes a link that locks the supply, the metal and the open share,
+// which stands in the last row only, and opens it.
 func (p *page) opensLockedLink() {
 	p.Helper()
-	for _, name := range []string{"amps", "metal"} {
+	for _, name := range []string{"amps", "metal", "open"} {
 		p.ask(`document.querySelector('#locks [value=' + arguments[0] + ']').click()`, name)
 	}
 	link := p.say(`return document.getElementById('address').value`)
@@ -151,13 +152,26 @@ func (p *page) opensLockedLink() {
 	if free := p.ask(`return document.getElementById('session').readOnly`); free != false {
 		p.Errorf("the session, which is not locked, can't be changed")
 	}
+	// Where nothing stands, and nothing above, the cell is free, and stays so once it is filled.
+	const lockedShares = `return [...document.querySelectorAll('[data-cell=open]')].map((cell) => cell.value + (cell.readOnly ? ' locked' : '')).join()`
+	free, filled := strings.Repeat(",", 12)+"40 % locked, locked", "50,60"+strings.Repeat(",", 11)+"40 % locked, locked"
+	if shares := p.say(lockedShares); shares != free {
+		p.Errorf("the shares are %s, want %s", shares, free)
+	}
+	p.pastes("[data-cell=open]", "50\n60")
+	if shares := p.say(lockedShares); shares != filled {
+		p.Errorf("after a paste the shares are %s, want %s", shares, filled)
+	}
 	// It stays locked over a reload, and Clear leaves what is locked.
 	p.ask(`dispatchEvent(new Event('pagehide'))`)
 	p.loadOnly("/class.html")
 	p.until(`document.getElementById('amps').readOnly`)
+	if shares := p.say(lockedShares); shares != filled {
+		p.Errorf("after a reload the shares are %s, want %s", shares, filled)
+	}
 	p.click("#clear")
 	p.until(`document.querySelectorAll('#pieces li').length === 2 && document.getElementById('session').value === ''`)
-	if left := p.say(`return document.getElementById('amps').value + ' ' + document.querySelector('[data-cell=metal]').value + document.querySelector('[data-cell=depth]').value`); left != "2 copper" {
+	if left := p.say(`return document.getElementById('amps').value + ' ' + document.querySelector('[data-cell=metal]').value + document.querySelector('[data-cell=depth]').value + ' ' + document.querySelector('[data-cell=open]').value`); left != "2 copper 40 %" {
 		p.Errorf("after Clear stands %q", left)
 	}
 	p.pastes("[data-cell=name]", "Eve\tbrass\t12 cm2\t\t0,1\t1")

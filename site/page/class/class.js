@@ -13,7 +13,7 @@ import { opening } from '../start/bench.js'
 import { Beside } from './beside.js'
 import { setUpClock, startOf } from './clock.js'
 import { setUpKept } from './kept.js'
-import { addRows, layRows, lockColumns, pieceRows, setUpPieces, showMistakes } from './pieces.js'
+import { addRows, layRows, lockColumns, pieceRows, setUpPieces, showMistakes, someLocked } from './pieces.js'
 import { showPlan } from './plan.js'
 import { classText, readClass } from './text.js'
 
@@ -36,8 +36,15 @@ const taught = () => ({ fields: beside.fields(), rows: pieceRows() })
 /** What a link set for good: fields beside the rows, and columns. @type {string[]} */
 let locked = []
 
-/** The form in the one text form, with the cells that were typed only. */
-const typed = (lock = locked) => classText({ fields: beside.fields(), rows: pieceRows({ asTyped: true }), lock })
+/**
+ * The form in the one text form, with the cells that were typed only.
+ *
+ * @param {string[]} [also] is locked from now on, whoever filled it
+ */
+function typed(also = []) {
+  const rows = pieceRows({ asTyped: true }).map((row) => ({ ...row, free: row.free?.filter((column) => !also.includes(column)) }))
+  return classText({ fields: beside.fields(), rows, lock: [...locked, ...also] })
+}
 
 /** Asks for the plan of the form, or of the class under way. */
 const plan = newestOnly(async () => {
@@ -98,18 +105,19 @@ function lay({ fields, rows, lock = [] }) {
   layRows(rows)
   beside.lock(lock)
   lockColumns(lock)
-  byId('locked').hidden = !lock[0]
+  byId('locked').hidden = !someLocked() && !lock.some((name) => beside.controls.has(name))
   changed()
 }
 
-/** The form with nothing on it but what is locked, which of the rows is the first's. */
+/** The form with nothing on it but what is locked, which of each column is its first cell's. */
 function lockedOnly() {
   const { fields, rows, lock } = readClass(typed())
   /** @param {Record<string, string>} all @param {string[]} names */
   const only = (all, names) => Object.fromEntries(Object.entries(all).filter(([name]) => names.includes(name)))
-  const names = lock.flatMap((name) => (name === 'size' ? ['width', 'height', 'diameter', 'area'] : name))
-  const first = only(rows[0]?.fields ?? {}, names)
-  return { fields: only(fields, lock), rows: [{ name: '', fields: first }], lock }
+  const first = lock.map((column) => rows.filter(({ free }) => !free?.includes(column))
+    .map(({ fields }) => only(fields, column === 'size' ? ['width', 'height', 'diameter', 'area'] : [column]))
+    .find((own) => Object.keys(own)[0]))
+  return { fields: only(fields, lock), rows: [{ name: '', fields: Object.assign({}, ...first) }], lock }
 }
 
 const clock = setUpClock({ text: () => classText(taught()), turned: () => void plan() })
@@ -142,7 +150,7 @@ const locks = /** @type {HTMLInputElement[]} */ ([...byId('locks').querySelector
 /** The link, with what it locks beside what is locked here. */
 function showLink() {
   const names = locks.filter(({ checked }) => checked).map(({ value }) => value)
-  address.value = `${location.href.replace(/#.*/, '')}#${encodeURIComponent(typed([...locked, ...names]))}`
+  address.value = `${location.href.replace(/#.*/, '')}#${encodeURIComponent(typed(names))}`
   copied.textContent = ''
 }
 byId('link').addEventListener('toggle', showLink)

@@ -18,6 +18,7 @@ import { columns, pastedRows } from './spreadsheet.js'
  * @property {HTMLElement} element
  * @property {Record<Column, HTMLInputElement>} cells
  * @property {Record<string, string>} others fields that have no cell here and came with a kept job
+ * @property {Column[]} laid the cells that came filled with the class, and may be locked
  */
 
 /** The columns of which a blank cell is as in the row above. */
@@ -40,16 +41,30 @@ function add() {
   const wrong = /** @type {HTMLElement} */ (element.querySelector('.wrong'))
   wrong.id = `wrong-${made++}`
   for (const cell of Object.values(cells)) cell.setAttribute('aria-describedby', wrong.id)
-  const row = { element, cells, others: {} }
+  /** @type {Row} */
+  const row = { element, cells, others: {}, laid: [] }
   rows.push(row)
   list.append(element)
   return row
 }
 
-/** The columns that can't be changed. @type {string[]} */
+/** The columns that a link locks. @type {string[]} */
 let locked = []
 
-/** @param {string[]} names of columns that from now on can't be changed */
+/**
+ * A cell of a locked column is locked if it came filled, or is as such a cell above it.
+ * Where nothing stands the person who opens the link has to fill it.
+ *
+ * @param {Column} column
+ * @param {number} place of the row
+ */
+const isLocked = (column, place) => locked.includes(column) &&
+  (column === 'pieces' || rows.slice(0, place + 1).some(({ laid }) => laid.includes(column))) // blank is one piece
+
+/** Says whether some cell is locked. */
+export const someLocked = () => columns.some((column) => isLocked(column, rows.length))
+
+/** @param {string[]} names of columns of which from now on can't be changed what stands there */
 export function lockColumns(names) {
   locked = names
   tidy()
@@ -63,16 +78,16 @@ function tidy() {
   if (rows.length === 0 || !isBlank(rows[rows.length - 1])) add()
   /** @type {Partial<Record<Column, string>>} */
   const above = { pieces: '1' }
-  for (const [place, { element, cells }] of rows.entries()) {
+  for (const [place, { element, cells, laid }] of rows.entries()) {
     const remove = /** @type {HTMLButtonElement} */ (element.querySelector('.remove'))
-    remove.disabled = columns.some((column) => locked.includes(column) && cells[column].value !== '')
+    remove.disabled = laid.some((column) => locked.includes(column))
     put(element.querySelector('.number'), `${place + 1}`)
     cells.name.placeholder = `piece ${place + 1}`
     for (const column of columns) {
       const cell = cells[column]
       if (column !== 'name') cell.placeholder = above[column] ?? ''
       if (alike.includes(/** @type {typeof alike[number]} */ (column)) && cell.value.trim()) above[column] = cell.value.trim()
-      cell.readOnly = locked.includes(column)
+      cell.readOnly = isLocked(column, place)
       cell.setAttribute('aria-label', `${cell.dataset.label}, row ${place + 1}`)
     }
   }
@@ -88,7 +103,7 @@ const filled = () => rows.filter((row) => !isBlank(row))
  * @returns {Named[]}
  */
 export function pieceRows({ asTyped = false } = {}) {
-  return filled().map(({ cells, others }) => {
+  return filled().map(({ cells, others, laid }) => {
     const text = (/** @type {Column} */ column) => {
       const { value, placeholder } = cells[column]
       return value.trim() || (asTyped || column === 'pieces' ? '' : placeholder)
@@ -96,7 +111,8 @@ export function pieceRows({ asTyped = false } = {}) {
     const size = sizeFields(text('size'))
     const open = size.area ? cells.open.value.trim() : text('open') // an area needs no share
     const fields = { ...others, metal: text('metal'), ...size, open, depth: text('depth'), pieces: text('pieces') }
-    return { name: text('name'), fields: Object.fromEntries(Object.entries(fields).filter(([, value]) => value)) }
+    const free = columns.filter((column) => locked.includes(column) && cells[column].value && !laid.includes(column))
+    return { name: text('name'), fields: Object.fromEntries(Object.entries(fields).filter(([, value]) => value)), free }
   })
 }
 
@@ -105,6 +121,10 @@ export function layRows(named) {
   rows.length = 0
   list.replaceChildren()
   addRows(named)
+  for (const [place, { free = [] }] of named.entries()) {
+    const { cells } = rows[place]
+    rows[place].laid = columns.filter((column) => cells[column].value && !free.includes(column))
+  }
 }
 
 /** Adds rows after those that are there. @param {Named[]} named */
@@ -120,8 +140,9 @@ export function addRows(named) {
 }
 
 /** @param {Row} row @param {Record<string, string>} texts */
-function write({ cells }, texts) {
-  for (const column of columns) if (texts[column] && !locked.includes(column)) cells[column].value = texts[column]
+function write(row, texts) {
+  const place = rows.indexOf(row)
+  for (const column of columns) if (texts[column] && !isLocked(column, place)) row.cells[column].value = texts[column]
 }
 
 /**

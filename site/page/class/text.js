@@ -9,7 +9,7 @@ import { quote, takeFields } from '../form/text.js'
 
 /**
  * @typedef {Record<string, string>} Fields
- * @typedef {{name: string, fields: Fields}} Named
+ * @typedef {{name: string, fields: Fields, free?: string[]}} Named free: the locked columns whose cells were left to the row's own person
  * @typedef {{fields: Fields, rows: Named[], lock?: string[]}} Class lock: fields and columns that a link sets for good
  */
 
@@ -18,11 +18,12 @@ const mostRows = 1000
 
 /** @param {Class} taught */
 export function classText({ fields, rows, lock = [] }) {
-  return rowsText(rows.map(({ name, fields }) => ({ name, ...fields })), { ...fields, lock: lock.join(' ') })
+  const own = rows.map(({ name, fields, free = [] }) => ({ name, ...fields, free: lock.filter((column) => free.includes(column)).join(' ') }))
+  return rowsText(own, { ...fields, lock: lock.join(' ') })
 }
 
 /** @param {string} name */
-const objection = (name) => (name === 'lock' || vocabulary.includes(name) ? '' : `“${quote(name)}” is no field here`)
+const objection = (name) => (name === 'lock' || name === 'free' || vocabulary.includes(name) ? '' : `“${quote(name)}” is no field here`)
 
 /**
  * Reads such a text; it may be damaged, or anybody's.
@@ -41,6 +42,13 @@ export function readClass(text) {
   }
   const [beside, ...rows] = blocks
   const { lock = '', ...fields } = beside?.fields ?? {}
-  for (const row of rows) delete row.fields.lock
-  return { fields, lock: lock.split(/[\s,]+/).filter(Boolean), rows: rows.slice(0, mostRows), faults }
+  for (const row of rows) {
+    row.free = listed(row.fields.free)
+    delete row.fields.free
+    delete row.fields.lock
+  }
+  return { fields, lock: listed(lock), rows: rows.slice(0, mostRows), faults }
 }
+
+/** The names in a list of them. @param {string} [text] */
+const listed = (text = '') => text.split(/[\s,]+/).filter(Boolean)
