@@ -64,10 +64,7 @@ func Teach(rows []field.Named, fields *field.Set) Class {
 		if !w.Law.Known || !w.Bite.bare().Known() || !w.Bite.Depth.Known() || !w.Bite.Count.Known() {
 			errors = append(errors, Missing(w.Fields, field.Metal, field.Area, field.Depth)...)
 		}
-		if w.Barred.Any() {
-			errors = append(errors, field.Error{Field: field.Salt.String(), Code: field.Contradiction, Text: quantity.Quote(c.Names[i]) + " must not be etched in this bath."})
-		}
-		c.Errors = append(c.Errors, ofRow(i, errors)...)
+		c.Errors = append(c.Errors, ofRow(i, append(errors, w.Barred.mistakes(w.Fields, w.Salt)...))...)
 		worked = append(worked, w)
 	}
 	c.Rows = worked

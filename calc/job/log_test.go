@@ -129,3 +129,25 @@ func TestLogMistakes(t *testing.T) {
 		t.Errorf("the mistakes are %v", e)
 	}
 }
+
+// A run of what must not be etched says so in a sentence, and counts for nothing, whatever
+// else is given or not. A class is told the same.
+func TestLogBarred(t *testing.T) {
+	const rest = "&area=10&current=0.5&time=60&before=24.6+g&after=24.06+g"
+	for _, x := range []struct{ fields, at, text string }{
+		{"metal=beryllium+copper", "metal", "“beryllium copper” holds beryllium, and must not be etched in any bath. Use another metal."},
+		{"metal=fine+silver&salt=copper+sulfate", "salt", "“fine silver” must not be etched in copper sulfate crystals. Correct the metal or the salt."},
+		{"metal=copper&salt=silver+nitrate", "salt", "“copper” must not be etched in silver nitrate. Correct the metal or the salt."},
+		{"metal=sterling&salt=common+salt", "salt", "“sterling” must not be etched in common salt. Correct the metal or the salt."},
+	} {
+		for _, fields := range []string{x.fields + rest, x.fields} {
+			l := Log(ReadLog(fields))
+			if r := l.Runs[0]; len(r.Errors) != 1 || r.Errors[0].Field != x.at || r.Errors[0].Text != x.text || r.Judged.Known() || len(l.Fits) > 0 {
+				t.Errorf("%s: %+v, %d fits", fields, r.Errors, len(l.Fits))
+			}
+		}
+		if c := teach("amps=2", x.fields+"&area=10&depth=0.1"); len(c.Errors) != 1 || c.Errors[0].Row != 0 || c.Errors[0].Text != x.text {
+			t.Errorf("a class of %s: %+v", x.fields, c.Errors)
+		}
+	}
+}

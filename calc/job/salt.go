@@ -70,3 +70,17 @@ func findBarred(metal Metal, salt Salt) Barred {
 
 // Any says whether anything stands against it.
 func (b Barred) Any() bool { return b.Beryllium || b.WrongBath }
+
+// mistakes say what keeps a row of many, planned or finished, from being used.
+func (b Barred) mistakes(fields *field.Set, salt Salt) []field.Error {
+	metal := quantity.Quote(fields.Text(field.Metal))
+	switch {
+	case b.Beryllium:
+		return []field.Error{{Field: field.Metal.String(), Code: field.Contradiction,
+			Text: metal + " holds beryllium, and must not be etched in any bath. Use another metal."}}
+	case b.WrongBath:
+		return []field.Error{{Field: field.Salt.String(), Code: field.Contradiction,
+			Text: metal + " must not be etched in " + salt.Name + ". Correct the metal or the salt."}}
+	}
+	return nil
+}

@@ -65,6 +65,9 @@ func finished(row, fields *field.Set) (Worked, trial.Run, []field.Error) {
 // runOf is what a finished run teaches, by its weights or by a measured depth.
 func runOf(w Worked, fields *field.Set) (trial.Run, []field.Error) {
 	var run trial.Run
+	if barred := w.Barred.mistakes(w.Fields, w.Salt); barred != nil {
+		return run, barred // no weight or time that is filled in helps it
+	}
 	charge, errors := finishedCharge(w)
 	switch {
 	case errors != nil:
