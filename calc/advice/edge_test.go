@@ -201,6 +201,14 @@ func TestPiecesLiftedTogether(t *testing.T) {
 		if got := strings.Join(texts, "|"); strings.ReplaceAll(got, "Star and Leaf", "Leaf and Star") != strings.ReplaceAll(want, "Star and Leaf", "Leaf and Star") {
 			t.Errorf("%s mm: %q", other, got)
 		}
+		// The timetable says of a piece what its step says.
+		star, leaf := m.Loads[0].Pieces[0].Text, m.Loads[0].Pieces[1].Text
+		if other == "0.098" {
+			star = strings.Replace(star, "down to 0.300 A", "switch off", 1)
+		}
+		if !strings.HasSuffix(star, ", switch off") || !strings.HasSuffix(leaf, ", switch off") || (star == leaf) != (other == "0.0995") {
+			t.Errorf("%s mm: %q and %q", other, star, leaf)
+		}
 	}
 	m := leaves("amps=0.5&start=22:00")
 	for i, s := range m.Steps {

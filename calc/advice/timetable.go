@@ -203,9 +203,12 @@ func (v classView) loads() (rows []LoadRow) {
 		row := LoadRow{Load: i + 1, Round: load.Round, Supply: load.Supply, Start: v.cell(field.AnswerTime, load.Start),
 			Minutes: v.cell(field.AnswerTime, load.Duration), Amperes: v.cell(field.AnswerCurrent, load.Current),
 			From: v.share(load.Start), To: v.share(end), Text: v.loadWords(load)}
-		for _, lift := range load.Lifts {
-			row.Pieces = append(row.Pieces, PieceRow{v.Names[lift.Row], lift.Count, v.cell(field.AnswerTime, lift.At), v.cell(field.AnswerCurrent, lift.Left),
-				v.share(lift.At), "lift " + v.lifting(lift.At) + ", " + v.turnedTo(lift.Left)})
+		for _, step := range inSteps(load) {
+			does := "lift " + v.lifting(step[0].At) + ", " + v.turnedTo(step[len(step)-1].Left)
+			for _, lift := range step {
+				row.Pieces = append(row.Pieces, PieceRow{v.Names[lift.Row], lift.Count, v.cell(field.AnswerTime, lift.At), v.cell(field.AnswerCurrent, lift.Left),
+					v.share(lift.At), does})
+			}
 		}
 		rows = append(rows, row)
 	}
@@ -241,6 +244,19 @@ func (v classView) loadWords(load batch.Load) string {
 // be one step: less than a hundredth of the depth.
 const together = 0.01
 
+// inSteps are a load's lifts, those of one step together.
+func inSteps(load batch.Load) (steps [][]batch.Lift) {
+	for lifts := load.Lifts; len(lifts) > 0; {
+		n := 1
+		for n < len(lifts) && lifts[n].At-lifts[0].At < together*load.Duration {
+			n++
+		}
+		steps = append(steps, lifts[:n])
+		lifts = lifts[n:]
+	}
+	return steps
+}
+
 // steps are what is to be done, in its order.
 func (v classView) steps() (steps []ClassStep) {
 	for i, load := range v.Plan.Loads {
@@ -248,14 +264,8 @@ func (v classView) steps() (steps []ClassStep) {
 			steps = append(steps, ClassStep{v.cell(field.AnswerTime, at), v.moment(at), i + 1, load.Supply, text})
 		}
 		put(load.Start, "Hang "+v.named(load.Lifts)+". Switch "+v.supplyOf(load)+"on at "+v.Say(field.AnswerCurrent, load.Current))
-		for from := 0; from < len(load.Lifts); {
-			to := from + 1
-			for to < len(load.Lifts) && load.Lifts[to].At-load.Lifts[from].At < together*load.Duration {
-				to++
-			}
-			at := load.Lifts[from:to]
-			put(at[0].At, "Lift "+v.named(at)+", "+v.turnedDown(load, at[len(at)-1].Left))
-			from = to
+		for _, step := range inSteps(load) {
+			put(step[0].At, "Lift "+v.named(step)+", "+v.turnedDown(load, step[len(step)-1].Left))
 		}
 	}
 	slices.SortStableFunc(steps, func(a, b ClassStep) int { return cmp.Compare(a.At.Value, b.At.Value) })
