@@ -121,35 +121,6 @@ func TestNothingLeftIsNotSaid(t *testing.T) {
 	}
 }
 
-// More of each caution at its limit and beyond it; common practice, no source.
-func TestMoreCautionsAtTheirLimits(t *testing.T) {
-	const copper = "metal=copper&"
-	for _, x := range []struct {
-		code           string
-		silent, raised string
-		level          Level
-	}{
-		{"dense", copper + "density=100", copper + "density=100.1", Warn},
-		{"dense", copper + "current=0.5&area=10", copper + "current=0.501&area=10", Note},
-		{"no-loss", copper + "area=10&depth=0.1&current=0.3&time=60&before=20&after=19.6", copper + "area=10&depth=0.1&current=0.3&time=60&before=20&after=20", Warn},
-		{"salt-undissolved", "salt=copper+sulfate&strength=200&volume=1", "salt=copper+sulfate&strength=500&volume=1", Warn},
-		{"cold-crystals", "salt=copper+sulfate&strength=200&volume=1&coldest=15", "salt=copper+sulfate&strength=300&volume=1&coldest=0", Warn},
-		{"salt-film", copper + "height=30&strength=200&depth=0.2&density=30", copper + "height=30&strength=200&depth=0.2&density=90", Warn},
-		{"hanger", copper + "hanger=1&hangerLength=20&depth=0.2&area=10&current=0.2", copper + "hanger=1&hangerLength=20&depth=0.26&area=10&current=0.2", Warn}, // 0.6 and 0.48 of 1 mm
-		{"metal-guess", "metal=C26000", "metal=bronze", Note},
-		{"spent", "metal=C26000&strength=200&volume=1&etched=100", "metal=C26000&strength=200&volume=1&etched=300", Warn},     // 57 % of its copper; all
-		{"bath-drifts", "metal=C26000&strength=200&volume=2&etched=1", "metal=C26000&strength=200&volume=2&etched=10", Note},  // 0.3 and 2.9 %
-		{"bath-drifts", "metal=C26000&strength=200&volume=2&etched=34", "metal=C26000&strength=200&volume=2&etched=36", Warn}, // 9.7 and 10.3 %
-	} {
-		if r := askText(x.silent); levelOf(r, x.code) == x.level {
-			t.Errorf("%s raises %s", x.silent, x.code)
-		}
-		if got := levelOf(askText(x.raised), x.code); got != x.level {
-			t.Errorf("%s raises %s as %q, not %q", x.raised, x.code, got, x.level)
-		}
-	}
-}
-
 // A metal of shares is told as it was typed, in per cent.
 func TestCompositionAsTyped(t *testing.T) {
 	if got := askText("metal=Cu+70+Zn+30").Metals[0].Composition; got != "70 Cu 30 Zn" {

@@ -217,7 +217,7 @@ func TestCurveHasItsScales(t *testing.T) {
 }
 
 // A limit is drawn up to 1.6 times what else there is to see, and told beyond it; a curve
-// without an end, or of no depth, is none.
+// without an end or without a depth is not drawn.
 func TestHowFarACurveGoes(t *testing.T) {
 	for limit, want := range map[float64]int{1.15: 1, 1.19: 1, 1.21: 0, 3: 0} { // of 0.06 mm at the target, 0.072 at the end: 0.1152
 		c := even(1e-8, 6000)

@@ -60,17 +60,16 @@ func bathAlone(fields *field.Set, b Bite) bool {
 		(!fields.Blank(field.Volume) || !fields.Blank(field.Fill))
 }
 
-// missingOfFour reports each blank of the four that is not the one to find. Steps that are
-// stopped out have depths and areas of their own, and their time is found.
+// missingOfFour reports each blank of the four that is not the one to find and that
+// nothing else stands for: readings, a density, an area. Steps that are stopped out have
+// depths and areas of their own, and their time is found.
 func missingOfFour(fields *field.Set, b Bite) (errors []field.Error) {
 	for _, name := range []field.Name{field.Depth, field.Time, field.Current, field.Area} {
 		wanted := fields.Pick(field.Find) == name.String()
 		stands := b.Read != nil && (name == field.Current || name == field.Time) ||
-			name == field.Current && b.Density.Typed() || name == field.Area && b.Area.Typed()
+			name == field.Current && b.Density.Typed() || name == field.Area && b.Area.Typed() ||
+			name != field.Current && !fields.Blank(field.Bites)
 		ask := fields.Pick(field.Ask)
-		if name != field.Current && !fields.Blank(field.Bites) {
-			continue
-		}
 		if !wanted && !stands && (name == field.Area || ask != "supply" && ask != "bath") {
 			errors = append(errors, Missing(fields, name)...)
 		}

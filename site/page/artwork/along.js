@@ -7,6 +7,7 @@ import { newestOnly } from '../answer/newest.js'
 import { picture, show } from '../answer/svg.js'
 import { make, mark, put } from '../element.js'
 import { movable } from './handle.js'
+import { placesOf, textOf as textOfPlaces } from './places.js'
 
 /** Places are in per cent of the picture, and on the form in thousandths. */
 const whole = { width: 100, height: 100 }
@@ -69,12 +70,12 @@ export function setUp(desk, { views, section, maps }) {
     clearTimeout(resting)
     if (!moving) return
     moving = false
-    desk.undoably(() => desk.form.others.set('along', textOfEnds(ends)))
+    desk.undoably(() => desk.form.others.set('along', inThousandths(ends)))
   }
 
-  /** @param {number} at @param {{x: number, y: number}} to */
-  function move(at, { x, y }) {
-    ends[at] = { x: Math.min(Math.max(x, 0), 100), y: Math.min(Math.max(y, 0), 100) }
+  /** @param {number} at @param {Place} to */
+  function move(at, to) {
+    ends[at] = within(to)
     moving = true
     lay()
   }
@@ -110,13 +111,13 @@ export function setUp(desk, { views, section, maps }) {
 }
 
 /** @param {Place[]} ends */
-const textOfEnds = (ends) => ends.map(({ x, y }) => `${Math.round(10 * x)} ${Math.round(10 * y)}`).join('; ')
+const inThousandths = (ends) => textOfPlaces(ends.map(({ x, y }) => ({ x: 10 * x, y: 10 * y })))
 
-/** @param {string} text @returns {Place[] | undefined} */
-function endsOf(text) {
-  const [ax, ay, bx, by, ...more] = text.match(/\d+/g)?.map((thousandths) => Math.min(Number(thousandths) / 10, 100)) ?? []
-  return by === undefined || more.length > 0 ? undefined : [{ x: ax, y: ay }, { x: bx, y: by }]
-}
+/** @param {string} text in thousandths */
+const endsOf = (text) => placesOf(text, 2)?.map(({ x, y }) => within({ x: x / 10, y: y / 10 }))
+
+/** The nearest place on the picture. @param {Place} place */
+const within = ({ x, y }) => ({ x: Math.min(Math.max(x, 0), 100), y: Math.min(Math.max(y, 0), 100) })
 
 /**
  * The line itself, light under dark, over a picture; over the depths with the names of its ends.

@@ -5,6 +5,7 @@
  */
 import { make, mark } from '../element.js'
 import { movable } from './handle.js'
+import { placesOf, textOf } from './places.js'
 
 /** @typedef {{x: number, y: number}} Place in pixels of the photograph */
 /** @typedef {{image: CanvasImageSource, width: number, height: number}} Photograph */
@@ -48,16 +49,6 @@ function cornersIn(size, near) {
 
 /** @param {Size} size @param {number} u @param {number} v */
 const at = ({ width, height }, u, v) => ({ x: Math.round(u * width), y: Math.round(v * height) })
-
-/** As the field has it. @param {Place[]} places */
-const textOf = (places) => places.map(({ x, y }) => `${x} ${y}`).join('; ')
-
-/** @param {string} text @param {number} count @returns {Place[] | undefined} */
-function placesOf(text, count) {
-  const numbers = text.match(/-?\d+/g)?.map(Number) ?? []
-  if (numbers.length !== 2 * count) return undefined
-  return Array.from({ length: count }, (_, at) => ({ x: numbers[2 * at], y: numbers[2 * at + 1] }))
-}
 
 /**
  * @param {HTMLElement} view the photograph's frame, which the handles are laid on

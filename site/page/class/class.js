@@ -39,7 +39,7 @@ let locked = []
 /**
  * The form in the one text form, with the cells that were typed only.
  *
- * @param {string[]} [also] is locked from now on, whoever filled it
+ * @param {string[]} [also] columns and fields that are locked from now on, with what anyone has filled in there
  */
 function typed(also = []) {
   const rows = pieceRows({ asTyped: true }).map((row) => ({ ...row, free: row.free?.filter((column) => !also.includes(column)) }))
