@@ -2,7 +2,19 @@
 
 package main
 
-import "github.com/hack-pad/safejs"
+import (
+	"runtime/debug"
+
+	"github.com/hack-pad/safejs"
+)
+
+// memoryGrowth is by how many per cent the memory may grow before what is no longer
+// used is cleared away. That takes some milliseconds, in which an answer waits: at
+// Go's own 100 it was every tenth to twentieth answer. Pictures need too much memory
+// for that, so the other program keeps to 100.
+const memoryGrowth = 400
+
+func init() { debug.SetGCPercent(memoryGrowth) }
 
 // putCalls puts the calls on the scope that the page needs for its first answer.
 // The others are in a program of their own (calls_long.go), so that no visitor

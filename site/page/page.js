@@ -47,12 +47,16 @@ const history = new History(form)
 let asking = false
 let changed = false
 
-/** The form has changed: ask at once, so that the answer is on its way. */
-function change() {
+/**
+ * The form has changed: ask at once, so that the answer is on its way.
+ *
+ * @param {string} [name] of the one field that did, where it is only one
+ */
+function change(name) {
   changed = true
   pane.setAttribute('aria-busy', 'true')
   if (!asking) void ask()
-  form.showGiven()
+  form.showGiven(name)
   undo.disabled = history.empty
   saveSoon()
 }
@@ -122,10 +126,15 @@ function tellAll(reply, asked) {
 /** How long a frame is waited for, in milliseconds: a page that nobody sees paints none. */
 const patience = 200
 
-/** @param {() => void} work for once the next frame is painted; it may be called twice */
+/**
+ * The work begins with the frame after the next: a browser paints the sentence, and
+ * takes the next key, before it has to lay out all the rest.
+ *
+ * @param {() => void} work it may be called twice
+ */
 function afterFrame(work) {
   setTimeout(work, document.hidden ? 0 : patience)
-  requestAnimationFrame(() => setTimeout(work))
+  requestAnimationFrame(() => requestAnimationFrame(work))
 }
 
 /**
@@ -204,9 +213,10 @@ place.addEventListener('input', (event) => {
   const control = /** @type {Element} */ (event.target)
   const of = control.closest('.row, .questions') // the switch of colours stands on the form as well
   if (!of) return
-  history.typed((of instanceof HTMLElement && of.dataset.field) || 'ask')
+  const name = (of instanceof HTMLElement && of.dataset.field) || 'ask'
+  history.typed(name)
   if (control instanceof HTMLInputElement) given(form, control.name)
-  change()
+  change(name)
 })
 place.addEventListener('focusin', () => history.leave())
 

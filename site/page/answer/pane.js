@@ -165,7 +165,7 @@ function say(text, figures, reply) {
   mark(place, 'data-level', level)
   const first = text.slice(0, ((reply?.supply && text.startsWith(reply.supply.text) ? /[;.] /u : end).exec(text)?.index ?? text.length) + 2)
   const sign = level ? [shape(level), ...level === 'stop' ? [make('strong', levelWord.stop), ' '] : []] : []
-  const strong = level ? [] : figures
+  const strong = level ? [] : figures.filter((figure) => figure && text.includes(figure)).sort((a, b) => b.length - a.length)
   place.replaceChildren(...sign, ...bold(first, strong), make('span', ...bold(text.slice(first.length), strong)))
 }
 
@@ -182,12 +182,11 @@ function shape(level) {
  * The sentence with its figures in bold, none of them broken over two lines.
  *
  * @param {string} sentence
- * @param {string[]} figures
+ * @param {string[]} figures the longest first, since a short one may be a part of it
  * @returns {(string | HTMLElement)[]}
  */
 function bold(sentence, figures) {
-  const longestFirst = figures.filter(Boolean).sort((a, b) => b.length - a.length)
-  for (const figure of longestFirst) {
+  for (const figure of figures) {
     const from = wholeAt(sentence, figure)
     if (from < 0) continue
     const rest = sentence.slice(from + figure.length)

@@ -187,10 +187,16 @@ export class Form {
     return this.rows.get(name)?.input.value.trim() === ''
   }
 
-  /** Marks the filled rows, the rows whose text has its own unit, and the units of the help texts. */
-  showGiven() {
+  /**
+   * Marks the filled rows, the rows whose text has its own unit, and the units of the
+   * help texts.
+   *
+   * @param {string} [only] the field that changed; without a row of its name, all are marked
+   */
+  showGiven(only = '') {
+    const row = this.rows.get(only)
     this.place.classList.toggle('in-us', this.switch.value === 'us')
-    for (const { name, element, input, unit } of this.rows.values()) {
+    for (const { name, element, input, unit } of row ? [row] : this.rows.values()) {
       element.classList.toggle('given', !this.blank(name))
       element.classList.toggle('with-unit', saysUnit(input.value))
       if (unit && input.dataset.keys === 'metric') mark(input, 'inputmode', isMetric(unit.value) ? 'decimal' : 'text')
