@@ -16,31 +16,36 @@ import (
 	"path/filepath"
 	"strings"
 	"time"
-
-	"saltbite/build/tool"
 )
 
-// mutantTime ends the tests of a mutant that doesn't end by itself. That one is
+// mutantTime ends a mutant's tests that don't end by themselves: so many times
+// what they took before anything was changed, and a minute at least. Such a one is
 // caught, and counted apart: on a busy machine it may only have been slow.
-const mutantTime = 2 * time.Minute
+const mutantTime = 3
+
+// slowTest is from what time on a test waits until all the quicker ones have passed.
+const slowTest = time.Second
 
 // Mutate changes a package's sources in one place at a time, runs the package's
 // tests on each changed copy, and prints the changes that no test noticed. It
 // takes n places by chance, the same for the same seed, or all of them if n is 0.
 // What does not compile is not counted. The sources on the disk stay as they are.
 func Mutate(root, pkg string, n int, seed uint64) error {
-	if err := tool.Run(root, nil, "go", "test", "./"+pkg); err != nil {
+	began := time.Now()
+	slow, err := slowTests(root, pkg)
+	if err != nil {
 		return fmt.Errorf("the tests fail before anything is changed: %w", err)
 	}
+	limit := max(time.Minute, mutantTime*time.Since(began))
 	all, err := mutantsOf(filepath.Join(root, pkg))
 	if err != nil {
 		return err
 	}
 	rand.New(rand.NewPCG(seed, 0)).Shuffle(len(all), func(i, j int) { all[i], all[j] = all[j], all[i] })
-	tested, alive, slow := 0, 0, 0
+	tested, alive, ended := 0, 0, 0
 	for i := 0; i < len(all) && (n == 0 || tested < n); i++ {
 		m := all[i]
-		outcome, err := m.test(root, pkg, mutantTime)
+		outcome, err := m.test(root, pkg, slow, limit)
 		if err != nil {
 			return err
 		}
@@ -52,14 +57,37 @@ func Mutate(root, pkg string, n int, seed uint64) error {
 		case survived:
 			alive++
 		case endless:
-			slow++
+			ended++
 		default:
 			continue
 		}
 		fmt.Printf("%s  %s:%d  %s\n", outcome, filepath.Join(pkg, filepath.Base(m.file)), m.line, m.change)
 	}
-	fmt.Printf("%d of %d mutants of %s are alive; %d of the others ended by the time limit\n", alive, tested, pkg, slow)
+	fmt.Printf("%d of %d mutants of %s are alive; %d of the others ended by the time limit\n", alive, tested, pkg, ended)
 	return nil
+}
+
+// slowTests runs a package's tests as they are, and names those that take long.
+func slowTests(root, pkg string) (slow []string, err error) {
+	cmd := exec.Command("go", "test", "-count=1", "-json", "./"+pkg)
+	cmd.Dir = root
+	said, err := cmd.Output()
+	if err != nil {
+		return nil, fmt.Errorf("%w\n%s", err, said)
+	}
+	for event := range bytes.Lines(said) {
+		var of struct {
+			Action, Test string
+			Elapsed      float64
+		}
+		if err := json.Unmarshal(event, &of); err != nil {
+			return nil, err
+		}
+		if of.Action == "pass" && of.Test != "" && !strings.Contains(of.Test, "/") && of.Elapsed >= slowTest.Seconds() {
+			slow = append(slow, of.Test)
+		}
+	}
+	return slow, nil
 }
 
 // mutant is a source file with one change.
@@ -177,32 +205,50 @@ const (
 	invalid  outcome = "does not compile"
 )
 
-// test runs the package's tests with the mutant instead of its file, for half the
-// limit, and ends what goes on beyond it.
-func (m mutant) test(root, pkg string, limit time.Duration) (outcome, error) {
+// test compiles the package's tests with the mutant instead of its file and runs
+// them, those that are slow last: most mutants are caught without them.
+func (m mutant) test(root, pkg string, slow []string, limit time.Duration) (outcome, error) {
 	dir, err := os.MkdirTemp("", "saltbite-mutant-")
 	if err != nil {
 		return "", err
 	}
 	defer os.RemoveAll(dir)
-	body, overlay := filepath.Join(dir, "mutant.go"), filepath.Join(dir, "overlay.json")
+	body, overlay, tests := filepath.Join(dir, "mutant.go"), filepath.Join(dir, "overlay.json"), filepath.Join(dir, "mutant.test")
 	list, _ := json.Marshal(map[string]map[string]string{"Replace": {m.file: body}}) // texts always can
 	if err := errors.Join(os.WriteFile(body, m.body, 0o644), os.WriteFile(overlay, list, 0o644)); err != nil {
 		return "", err
 	}
+	build := exec.Command("go", "test", "-c", "-vet=off", "-overlay", overlay, "-o", tests, "./"+pkg)
+	build.Dir = root
+	if build.Run() != nil {
+		return invalid, nil
+	}
+	if len(slow) == 0 {
+		return ending(tests, filepath.Join(root, pkg), limit)
+	}
+	late := "^(" + strings.Join(slow, "|") + ")$"
+	if end, err := ending(tests, filepath.Join(root, pkg), limit, "-test.skip", late); end != survived {
+		return end, err
+	}
+	return ending(tests, filepath.Join(root, pkg), limit, "-test.run", late)
+}
+
+// ending runs compiled tests in their package's folder until they end by
+// themselves or by the limit.
+func ending(tests, dir string, limit time.Duration, which ...string) (outcome, error) {
 	ctx, cancel := context.WithTimeout(context.Background(), limit)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, "go", "test", "-vet=off", "-failfast", "-timeout", (limit / 2).String(), "-overlay", overlay, "./"+pkg)
-	cmd.Dir = root
-	cmd.WaitDelay = time.Second // the test itself ends by its own time limit
-	said, err := cmd.CombinedOutput()
+	cmd := exec.CommandContext(ctx, tests, append(which, "-test.failfast")...)
+	cmd.Dir = dir
+	err := cmd.Run()
+	failed := new(exec.ExitError)
 	switch {
 	case err == nil:
 		return survived, nil
-	case bytes.Contains(said, []byte("[build failed]")):
-		return invalid, nil
-	case ctx.Err() != nil, bytes.Contains(said, []byte("panic: test timed out")):
+	case ctx.Err() != nil:
 		return endless, nil
+	case errors.As(err, &failed):
+		return caught, nil
 	}
-	return caught, nil
+	return "", err
 }

@@ -65,12 +65,12 @@ func TestMutantsAreCaughtByTheTestsThatThereAre(t *testing.T) {
 	}
 	all = append(all, mutant{file: all[0].file, body: []byte("package sum\n")})
 	forever := mutant{file: all[0].file, body: []byte("package sum\n\nfunc Sum([]int) int {\n\tfor {\n\t}\n}\n")}
-	if end, err := forever.test(root, "sum", 4*time.Second); end != endless || err != nil {
+	if end, err := forever.test(root, "sum", nil, 2*time.Second); end != endless || err != nil {
 		t.Errorf("a mutant without an end is %s, %v", end, err)
 	}
 	got := map[outcome]int{}
 	for _, m := range all {
-		end, err := m.test(root, "sum", mutantTime)
+		end, err := m.test(root, "sum", []string{"TestSum"}, time.Minute)
 		if err != nil {
 			t.Fatal(err)
 		}
