@@ -234,7 +234,9 @@ func TestLeastByCount(t *testing.T) {
 		{[]float64{0.45, 0.45, 0.45, 0.45, 0.45, 0.45, 0.3, 0.3, 0.3}, 4, 4},
 		{nine, 4, 5},
 		{slices.Concat(nine, []float64{0.01}), 4, 5}, // of those over a current alone
+		{[]float64{0.7, 0.3, 0.3, 0.3, 0.3}, 2, 2},   // 1.9 A: what is over half leaves room for one of the others
 		{[]float64{0.5, 0.5}, 1, 1},
+		{nil, 0, 0},
 		{[]float64{1, 1}, 2, 2},
 	} {
 		pieces := of(x.shares...)

@@ -3,6 +3,7 @@ package batch
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 )
 
@@ -92,5 +93,54 @@ func TestFits(t *testing.T) {
 		if got := fit(nil, 10); len(got) != 0 {
 			t.Errorf("%s fit of nothing makes %v", name, got)
 		}
+	}
+}
+
+// By hand: the longest first, each to the supply that is free first, is where a search
+// begins; what it may try beyond that finds what is better. 5 5 4 4 3 3 3 on three supplies
+// end after 11 that way (5 + 3 + 3), and after 9 as 5 + 4, 5 + 4, 3 + 3 + 3, which is the sum
+// over three (R. L. Graham, SIAM J. Appl. Math. 17 (1969) 416, from memory).
+func TestScheduleByHand(t *testing.T) {
+	for _, x := range []struct {
+		times []float64
+		on    Supplies
+		steps int
+		want  float64
+	}{
+		{[]float64{1, 1, 2}, Supplies{Count: 2}, 0, 2},
+		{[]float64{1, 1, 2}, Supplies{Count: 2, Changeover: 0.5}, 0, 2.5},
+		{[]float64{3, 3, 4, 5, 3, 4, 5}, Supplies{Count: 3}, 0, 11},
+		{[]float64{3, 3, 4, 5, 3, 4, 5}, Supplies{Count: 3}, scheduleSteps, 9},
+		{[]float64{3, 3, 4, 5, 3, 4, 5}, Supplies{Count: 3, Changeover: 1}, scheduleSteps, 11}, // 3 + 1 + 3 + 1 + 3
+		{[]float64{2, 2, 2, 3, 3}, Supplies{Count: 2}, 0, 7},
+		{[]float64{2, 2, 2, 3, 3}, Supplies{Count: 2}, scheduleSteps, 6},
+		{[]float64{6, 1, 1, 1}, Supplies{Count: 2}, scheduleSteps, 7}, // two rounds each, so that 1 + 1 + 1 on one is none
+	} {
+		supplyOf, end, left := schedule(x.times, x.on, x.steps)
+		busy := make([]float64, x.on.Count)
+		for i, at := range supplyOf {
+			if busy[at] > 0 {
+				busy[at] += x.on.Changeover
+			}
+			busy[at] += x.times[i]
+		}
+		if end != x.want || slices.Max(busy) != end || left > x.steps {
+			t.Errorf("%v on %+v end after %g, want %g; the supplies are busy until %v, %d steps of %d are left", x.times, x.on, end, x.want, busy, left, x.steps)
+		}
+	}
+}
+
+// A load is topped up with the strongest that go in, and nothing is lost; both what hangs
+// and what is left come longest first, since the first of a load says how long it takes.
+func TestTopUp(t *testing.T) {
+	b := bathful{limit: 10}
+	full, rest := b.topUp([]piece{{current: 4, time: 9}}, []piece{{current: 1, time: 5}, {current: 5, time: 1}, {current: 3, time: 2}, {current: 2, time: 7}, {current: 0.5, time: 6}})
+	// 5 goes in and leaves 1; 3 and 2 do not; 1 fills it.
+	var got []float64
+	for _, p := range slices.Concat(full, rest) {
+		got = append(got, p.time)
+	}
+	if len(full) != 3 || !slices.Equal(got, []float64{9, 5, 1, 7, 6, 2}) {
+		t.Errorf("%d pieces hang, of those that take %v", len(full), got)
 	}
 }

@@ -123,6 +123,19 @@ func TestColourScaleStandsOutFromResist(t *testing.T) {
 	}
 }
 
+// What no screen can show is cut off at its ends and doesn't go round.
+func TestColourOffTheScreen(t *testing.T) {
+	for _, c := range []struct {
+		is   oklab
+		want [3]uint8
+	}{{oklab{l: 1}, [3]uint8{255, 255, 255}}, {oklab{l: 1.1}, [3]uint8{255, 255, 255}}, {oklab{}, [3]uint8{}}, {oklab{l: -0.5}, [3]uint8{}}} {
+		red, green, blue := c.is.sRGB()
+		if got := [3]uint8{red, green, blue}; got != c.want {
+			t.Errorf("%v is shown as %v, not %v", c.is, got, c.want)
+		}
+	}
+}
+
 func TestPaint(t *testing.T) {
 	m := Map{3, 1, []float32{0, 0.5, 2}}
 	pixels := m.Paint(0.5, 1.5)

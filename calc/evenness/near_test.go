@@ -17,8 +17,8 @@ func TestNear(t *testing.T) {
 			t.Errorf("at %v it is %g, not %g", at, got, want)
 		}
 	}
-	edge := Map{Columns: 2, Rows: 1, Values: []float32{0, 1.5}}
-	for at, want := range map[Place]float64{{0.5, 0}: 1.5, {1, 1}: 1.5, {0, 0.5}: 0} {
+	edge := Map{Columns: 2, Rows: 1, Values: []float32{0, 0.75}}
+	for at, want := range map[Place]float64{{0.5, 0}: 0.75, {1, 1}: 0.75, {0, 0.5}: 0} {
 		if got := edge.Near(at); got != want {
 			t.Errorf("beside resist, at %v, it is %g, not %g", at, got, want)
 		}
