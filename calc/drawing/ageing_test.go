@@ -1,6 +1,7 @@
 package drawing_test
 
 import (
+	"math"
 	"math/rand/v2"
 	"strconv"
 	"strings"
@@ -46,5 +47,38 @@ func TestAgeing(t *testing.T) {
 	}
 	if d := (drawing.Ageing{Runs: make([]drawing.AgeingRun, 1)}).Draw(); d != nil {
 		t.Errorf("one run is drawn: %+v", d)
+	}
+}
+
+// The grid is the roundest that gives three steps or more: of 14.99 % with a margin of a
+// twentieth at either end (16.49 %) a third is 5.5, of 13.5 % (14.85 %) 4.95, under 5. And
+// the runs take most of the height.
+func TestAgeingFillsItsFrame(t *testing.T) {
+	for _, c := range []struct {
+		spread float64
+		step   string
+	}{{14.99, "5"}, {13.5, "2"}, {13.7, "5"}} {
+		low := 0.8
+		high := low + c.spread/100
+		a := drawing.Ageing{Of: "copper", Share: shareText, Low: low, High: high, Mean: drawing.Size{SI: (low + high) / 2, Text: "x"},
+			Runs: []drawing.AgeingRun{{Efficiency: low}, {Efficiency: high}}}
+		var marks []float64
+		top, bottom := math.Inf(1), math.Inf(-1)
+		for _, s := range a.Draw().Shapes {
+			if mark, err := strconv.ParseFloat(s.Text, 64); err == nil && s.Anchor == drawing.End {
+				marks = append(marks, mark)
+			}
+			if s.Role == drawing.Reading {
+				for _, p := range points(t, s.Path) {
+					top, bottom = math.Min(top, p.y), math.Max(bottom, p.y)
+				}
+			}
+		}
+		if len(marks) < 3 || strconv.FormatFloat(marks[1]-marks[0], 'g', 3, 64) != c.step {
+			t.Errorf("%g %% are told at %v, not in steps of %s", c.spread, marks, c.step)
+		}
+		if high := bottom - top; high < 30 || high > 33 { // of 33 mm
+			t.Errorf("%g %% take %g mm of the height", c.spread, high)
+		}
 	}
 }

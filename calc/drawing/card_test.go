@@ -56,3 +56,17 @@ func TestCardOfManySteps(t *testing.T) {
 		}
 	}
 }
+
+// The words of a card number its steps and its checks from 1, in their order.
+func TestCardNumbersItsSteps(t *testing.T) {
+	card := Card{Title: "Brass", Checks: []string{"Look at it.", "Weigh it."}}
+	for _, depth := range []string{"50 µm", "80 µm"} {
+		card.Stops = append(card.Stops, Stage{Depth: depth, Area: "5 cm²", Time: "9 min", Current: "150 mA"})
+	}
+	said := card.words()
+	for _, want := range []string{"Step 1: 50 µm on 5 cm², 9 min at 150 mA", "Step 2: 80 µm on", "Check 1: Look at it.", "Check 2: Weigh it."} {
+		if !strings.Contains(said, want) {
+			t.Errorf("%q lacks %q", said, want)
+		}
+	}
+}

@@ -121,3 +121,29 @@ func TestManyReadings(t *testing.T) {
 		t.Errorf("%d of %d readings are drawn, the last at %v, the target at %v", marks, n, last, target)
 	}
 }
+
+// As many readings as can be told apart, 60, are all drawn; of more every second, third ...
+// with the last one, which is where it stands now.
+func TestCurveThinsItsReadings(t *testing.T) {
+	for readings, want := range map[int]int{1: 1, 59: 59, 60: 60, 61: 31, 120: 60, 121: 41, 180: 60} {
+		c := even(1e-8, 6000)
+		for i := range readings {
+			s := 5000 * float64(i+1) / float64(readings)
+			c.Readings = append(c.Readings, drawing.Point{Time: drawing.Size{SI: s, Text: "x"}, Depth: drawing.Size{SI: 1e-8 * s, Text: "x"}})
+		}
+		last := c.Readings[readings-1:]
+		circles := func(of []drawing.Point) (paths []string) {
+			c.Readings = of
+			for _, s := range c.Draw().Shapes {
+				if s.Role == drawing.Reading {
+					paths = append(paths, s.Path)
+				}
+			}
+			return paths
+		}
+		got := circles(c.Readings)
+		if len(got) != want || got[len(got)-1] != circles(last)[0] {
+			t.Errorf("of %d readings %d are drawn, not %d and the last", readings, len(got), want)
+		}
+	}
+}

@@ -312,3 +312,28 @@ func TestCornersWhereWallsMeet(t *testing.T) {
 		t.Errorf("%d strips of lost resist", len(got))
 	}
 }
+
+// Without a depth there is no section, and of none neither.
+func TestSectionOfNoDepth(t *testing.T) {
+	for _, depth := range []drawing.Size{{}, {SI: 0, Text: "0 mm"}, {SI: -1e-4, Text: "-0.1 mm"}} {
+		s := aSection(1)
+		s.Depth = depth
+		if d := s.Draw(); d != nil {
+			t.Errorf("a depth of %q is drawn", depth.Text)
+		}
+	}
+}
+
+// In a sheet that is cut short the level to leave is drawn only where it stays clear of the
+// break, 2 mm. The frame's 50.5 mm beside blocks of resist are for a line, two gaps and what
+// is etched under it, 1.6 mm; the break is 15 mm under the face, 0.475 mm, so that the level
+// is drawn as far as 13 mm, 0.412 mm.
+func TestLevelToLeaveNearTheBreak(t *testing.T) {
+	for level, want := range map[float64]int{0.25: 1, 0.41: 1, 0.415: 0, 0.47: 0, 0.53: 0, 2: 0} {
+		s := aSection(1)
+		s.Sheet, s.Left, s.Least = sized(10), sized(9.8), sized(10-level)
+		if got := len(ofRole(t, s.Draw(), drawing.Keep)); got != want {
+			t.Errorf("a level %g mm under the face is drawn %d times, not %d", level, got, want)
+		}
+	}
+}

@@ -58,6 +58,9 @@ func TestCircuit(t *testing.T) {
 		{inCell + "volts=0.15&amps=1", "Circuit.PiecesThatFit", 0, "0.15 V drive nothing against 0.2"},
 		{"", "Circuit.DepthThatFits", none{}, "the same"},
 		{inCell + "volts=0.4&amps=1&pieces=3", "Circuit.PiecesThatFit", 0, byHand + ": 0.2 V over 0.54 ohm is 0.37 A"},
+		{cu + "area=20&depth=0.1&density=25&volts=3&amps=1", "Circuit.PiecesThatFit", 2, byHand + ": what the volts drive is not known without a bath"},
+		{cu + "area=20&depth=0.1&density=25&amps=1", "Circuit.PiecesThatFit", 2, byHand},
+		{inCell + "amps=1", "Circuit.PiecesThatFit", 2, byHand + ": no volts are named"},
 		{full + "after=9&time=60", "Circuit.PiecesThatFit", none{}, "a run under way"},
 		{full + "pieces=some", "Circuit.Resistance", none{}, "it can't be read"},
 		{full + "vesselWidth=40&fill=100&vesselLength=250", "Circuit.Cell.Section", 40e-4, byHand + ": width x fill"},
@@ -97,6 +100,10 @@ func TestSupply(t *testing.T) {
 		{plain + "density=25&volts=3", "Supply.Drives", about{0.583, 0.02}, byHand + ": 2.8 V over 4.8 ohm, 75 mm and 150 g/L of 29.3 mS/cm (CRC) before a cathode of 20 cm2"},
 		{plain + "density=25&volts=3&strength=much", "Supply.Drives", none{}, "it can't be read"},
 		{plain + "density=25&volts=3&gap=far", "Supply.Drives", none{}, "it can't be read"},
+		{plain + "density=25&volts=3&gap=far", "Supply.Unread", true, "the gap can't be"},
+		{plain + "density=25&volts=3&temperature=warm", "Supply.Unread", true, "the temperature can't be"},
+		{plain + "density=25&volts=3&salt=unobtainium", "Supply.Unread", true, "the salt can't be"},
+		{plain + "density=25&volts=3", "Supply.Unread", false, "nothing is unread"},
 		{"metal=sterling&salt=copper+sulfate&area=20&density=25&volts=3", "Supply.Judged", false, vocab + ": the wrong bath"},
 	})
 }

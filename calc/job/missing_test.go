@@ -38,6 +38,8 @@ func TestMissing(t *testing.T) {
 		{"", "Errors.time", none{}, "it is found"},
 		{"", "Errors.area", none{}, "each step has its own"},
 
+		{"metal=copper&density=30&current=0.5&area=10", "Errors.depth", none{}, "what contradicts itself is said instead: 0.3 A by hand"},
+		{"metal=copper&density=30&current=0.3&area=10", "Errors.depth", "missing", "it agrees, and is not enough"},
 		{"metal=copper&strength=200&volume=1", "Errors.depth", none{}, vocab + ": the bath alone is asked about"},
 		{"metal=copper&strength=200&fill=100", "Errors.depth", none{}, vocab},
 		{"metal=copper&strength=200", "Errors.depth", "missing", "of how much?"},

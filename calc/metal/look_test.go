@@ -4,7 +4,7 @@ import "testing"
 
 func TestWithoutThousand(t *testing.T) {
 	for text, want := range map[string]string{
-		"silber 925/1000": "silber 925", "925/1000 silber": "925 silber", "925/000": "925", "925/1000": "925",
+		"silber 925/1000": "silber 925", "925/1000 silber": "925 silber", "925/000": "925", "5/1000": "5", "silber9/1000": "silber9", "95a/1000": "95a/1000", "925/1000": "925",
 		"925/10000": "925/10000", "925/0001": "925/0001", "silber /1000": "silber /1000", "/1000": "/1000", "silber/1000": "silber/1000", "925": "925",
 	} {
 		if got := withoutThousand(text); got != want {

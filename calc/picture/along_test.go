@@ -71,3 +71,16 @@ func TestAlong(t *testing.T) {
 		}
 	}
 }
+
+// A line down the picture is as long as the height that is typed; without one the height
+// follows from the width and the picture's pixels.
+func TestAlongDown(t *testing.T) {
+	m := artwork.Map{Width: 4, Height: 3, Open: []byte{0, 255, 0, 0, 0, 255, 0, 0, 0, 0, 0, 0}}
+	down := Line{evenness.Place{X: 0.375, Y: 0}, evenness.Place{X: 0.375, Y: 1}}
+	for fields, want := range map[string]string{"width=40": "from A to B, 30.0 mm.", "width=40&height=20": "from A to B, 20.0 mm.", "diameter=20": "from A to B, 15.0 mm."} {
+		r := Along(m, evenness.Map{}, down, field.Read("metal=copper&depth=0.2&"+fields))
+		if r.Drawing == nil || !strings.Contains(r.Drawing.Words, want) {
+			t.Errorf("%s: %+v, not %q", fields, r.Drawing, want)
+		}
+	}
+}

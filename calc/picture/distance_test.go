@@ -23,8 +23,11 @@ func TestDistances(t *testing.T) {
 	if want := "Of these distances 5.00 mm is the most even: from " + r.Rows[0].Least.Text + " to "; !strings.HasPrefix(r.Sentence, want) {
 		t.Errorf("it says %q, not %q", r.Sentence, want)
 	}
-	if none := DistancesSaid(distances(half(), field.Read("gap=20"), 128, func(float64) {})); len(none.Rows) > 0 || none.Errors[0].Field != "width" {
-		t.Errorf("without a size it says %+v", none)
+	for fields, want := range map[string]string{"gap=20": "width missing", "width=0.1&gap=90": "gap range"} { // too small at any of the distances
+		none := DistancesSaid(distances(half(), field.Read(fields), 128, func(float64) {}))
+		if len(none.Rows) > 0 || len(none.Errors) == 0 || none.Errors[0].Field+" "+none.Errors[0].Code != want {
+			t.Errorf("%s: it says %+v, not %s", fields, none, want)
+		}
 	}
 }
 
@@ -34,7 +37,7 @@ func TestDistances(t *testing.T) {
 func TestScrap(t *testing.T) {
 	d := distances(drawn(100, 100), field.Read(inBath+"depth=0.2"), 256, func(float64) {})
 	r := DistancesSaid(d)
-	if len(r.Scrap) != 4 || r.Scrap[0].At.Text != "none" || math.Abs(r.Scrap[3].At.Value-10) > 1e-9 { // half of 20 mm
+	if len(r.Scrap) != 4 || r.Scrap[0].At.Text != "none" || r.Scrap[0].At.Value != 0 || math.Abs(r.Scrap[3].At.Value-10) > 1e-9 { // half of 20 mm
 		t.Fatalf("%+v", r.Scrap)
 	}
 	for i, row := range r.Scrap {

@@ -164,6 +164,14 @@ func TestEvenMap(t *testing.T) {
 	if first, last := r.Scale[0], r.Scale[scaleSteps-1]; first.Colour != colourOf(0) || last.Colour != colourOf(1) || first.Text == last.Text {
 		t.Errorf("the scale goes from %v to %v", first, last)
 	}
+	if middle := r.Scale[scaleSteps/2]; middle.Colour != colourOf(0.5) {
+		t.Errorf("half-way the scale has %v", middle)
+	}
+	for i, shade := range r.Scale { // what is beyond them has the colour of its end
+		if strings.HasPrefix(shade.Text, "to ") != (i == 0) || strings.HasPrefix(shade.Text, "from ") != (i == scaleSteps-1) {
+			t.Errorf("shade %d of the scale is %q", i, shade.Text)
+		}
+	}
 	for _, s := range r.Spots {
 		if s.Across < 0 || s.Across > 1 || math.Abs(s.Across*40-s.X.Value) > 1e-9 || s.Depth.Unit != "mm" {
 			t.Errorf("a hot spot is %+v", s)
