@@ -131,6 +131,21 @@ func TestClassTogether(t *testing.T) {
 	}
 }
 
+// For the bath of a class, of 2 L at 150 g/L, 300 g of salt are weighed out.
+func TestClassWeighsItsSalt(t *testing.T) {
+	for class, want := range map[string]string{"amps=0.5&strength=150&volume=2": "300 g", "amps=0.5": ""} {
+		got := ""
+		for _, a := range leaves(class).Answers {
+			if a.Name == "saltMass" {
+				got = a.Text
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q of salt, not %q", class, got, want)
+		}
+	}
+}
+
 // The scale begins at 0 and goes on in equal steps that people count in: never more
 // than four and a first, never so few that it says nothing, none in the last fifth.
 func TestTimetablesScale(t *testing.T) {

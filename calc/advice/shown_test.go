@@ -18,6 +18,7 @@ func TestCausesByHowFarTheyArePast(t *testing.T) {
 		{"deep", "metal=copper&width=100&height=80", "area"},                                                          // no gap is typed
 		{"deep", "metal=copper&width=100&height=80&open=50", "area"},                                                  // no cathode either
 		{"falling", "metal=copper&temperature=10&hanger=0.9&hangerLength=20&depth=0.3&area=10&current=0.2", "hanger"}, // 0.45 over 0.3 mm
+		{"falling", "metal=copper&hanger=0.9", "film"},                                                                // how deep it is etched is not known
 		{"faint", "metal=copper&area=10&depth=0.2&hanger=18 ga&readings=0:00 0.2; 4:30 0.2", "weak-current"},          // 0.9 x 1.504 over 0.9 A.h
 		{"faint", "metal=copper&area=10&depth=0.2&readings=0:00 0.2; 6:45 0.2", "weak-current"},                       // 1.350 of 1.504 A.h: under 90 %
 		{"faint", "metal=copper&area=10&depth=0.2&readings=0:00 0.2; 6:50 0.2", "hidden"},                             // 1.367: over
