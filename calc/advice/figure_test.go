@@ -115,6 +115,18 @@ func TestTrialInPerCent(t *testing.T) {
 			t.Errorf("%s is %v, and is printed as %q", a.Name, a.Value, a.Text)
 		}
 	}
+	// Of 94.48, 95.32 and 96.16 % the next run lies round the mean, further out than any of them.
+	var three []*field.Set
+	for _, after := range []string{"24.040", "24.035", "24.030"} {
+		three = append(three, field.Read(oneCopper+"current=0.5&time=60&before=24.6+g&after="+after+"+g"))
+	}
+	told := map[string]float64{}
+	for _, a := range Trial(job.Try(three, field.Read(""))).Answers {
+		told[a.Name] = a.Value
+	}
+	if mean, low, high := told["efficiency"], told["efficiencyLow"], told["efficiencyHigh"]; !within(mean, 95.32) || !within(low+high, 2*mean) || !(low < 94.4 && low > 80) {
+		t.Errorf("%v", told)
+	}
 	us := Log(job.Log(job.ReadLog(oneCopper+"units=us&depth=0.002+in&current=0.5&time=60&before=24.6+g&after=24.04+g")), 1)
 	if row := us.Runs[0]; row.Found != "0.00245 in" || row.Wanted != "0.00200 in" { // 0.0622 mm
 		t.Errorf("%+v", row)
