@@ -8,6 +8,7 @@ import (
 	"image"
 	"image/png"
 	"math"
+	"strings"
 	"testing"
 )
 
@@ -190,6 +191,37 @@ func TestWhatCannotBePrinted(t *testing.T) {
 		_, err := Prepare(p, c.o, c.with, silent)
 		if e, ok := err.(*Error); !ok || e.Field != c.field || e.Text == "" {
 			t.Errorf("%+v %+v: %v, want an error at %s", c.o, c.with, err, c.field)
+		}
+	}
+}
+
+// By hand: A4 less 10 mm at either side and at the top and 20 mm at the bottom is 190 by
+// 267 mm, with 8 mm between copies.
+func TestPaperHolds(t *testing.T) {
+	for _, c := range []struct {
+		width, height float64 // mm
+		columns, rows int
+	}{{190, 267, 1, 1}, {190.1, 267, 0, 1}, {190, 267.1, 1, 0}, {91, 129.5, 2, 2}, {91.1, 129.6, 1, 1}, {58, 83, 3, 3}, {58.1, 83.4, 2, 3}, {300, 400, 0, 0}} {
+		if columns, rows := A4.holds(c.width/1000, c.height/1000); columns != c.columns || rows != c.rows {
+			t.Errorf("of %g by %g mm it holds %d by %d, not %d by %d", c.width, c.height, columns, rows, c.columns, c.rows)
+		}
+	}
+}
+
+// What can't be printed is told with its figures, in mm: letter is 215.9 by 279.4 mm.
+func TestWhatCannotBePrintedInFigures(t *testing.T) {
+	p := drawing{100, 80, `<rect width="50" height="40"/>`}.picture(t, 2)
+	for _, c := range []struct {
+		width float64 // m
+		with  Printing
+		want  string
+	}{
+		{1, Printing{DPI: 2400}, "1000 by 800 mm at 2400 dots per inch"},
+		{0.4, Printing{Paper: Letter}, "art of 400 by 320 mm does not fit on the paper, which leaves 195.9 by 249.4 mm"},
+		{0.05, Printing{Paper: A4, Copies: 20}, "the paper holds 15 copies of 50 by 40 mm, not 20; type 15 or fewer"}, // 3 by 5
+	} {
+		if _, err := Prepare(p, Options{Width: c.width}, c.with, silent); err == nil || !strings.Contains(err.Error(), c.want) {
+			t.Errorf("%+v: %v, not %q", c.with, err, c.want)
 		}
 	}
 }
