@@ -266,6 +266,8 @@ func TestNothingToPlan(t *testing.T) {
 		"amperes":       func(r *Row, s *Supplies) { s.Amps = 0 },
 		"a supply":      func(r *Row, s *Supplies) { s.Count = 0 },
 		"a changeover":  func(r *Row, s *Supplies) { s.Changeover = math.NaN() },
+		"waiting":       func(r *Row, s *Supplies) { s.Changeover = -1 },
+		"an end":        func(r *Row, s *Supplies) { s.Changeover = math.Inf(1) },
 		"pieces":        func(r *Row, s *Supplies) { r.Count = 0 },
 		"so few pieces": func(r *Row, s *Supplies) { r.Count = MostPieces + 1 },
 		"a depth":       func(r *Row, s *Supplies) { r.Depth = 0 },

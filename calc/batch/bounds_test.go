@@ -109,6 +109,7 @@ func TestScheduleByHand(t *testing.T) {
 	}{
 		{[]float64{1, 1, 2}, Supplies{Count: 2}, 0, 2},
 		{[]float64{1, 1, 2}, Supplies{Count: 2, Changeover: 0.5}, 0, 2.5},
+		{[]float64{5, 1, 1}, Supplies{Count: 2, Changeover: 10}, 0, 12}, // the second is free after 11, the first after 15
 		{[]float64{3, 3, 4, 5, 3, 4, 5}, Supplies{Count: 3}, 0, 11},
 		{[]float64{3, 3, 4, 5, 3, 4, 5}, Supplies{Count: 3}, scheduleSteps, 9},
 		{[]float64{3, 3, 4, 5, 3, 4, 5}, Supplies{Count: 3, Changeover: 1}, scheduleSteps, 11}, // 3 + 1 + 3 + 1 + 3
@@ -134,7 +135,7 @@ func TestScheduleByHand(t *testing.T) {
 // and what is left come longest first, since the first of a load says how long it takes.
 func TestTopUp(t *testing.T) {
 	b := bathful{limit: 10}
-	full, rest := b.topUp([]piece{{current: 4, time: 9}}, []piece{{current: 1, time: 5}, {current: 5, time: 1}, {current: 3, time: 2}, {current: 2, time: 7}, {current: 0.5, time: 6}})
+	full, rest := b.topUp([]piece{{current: 4, time: 9}}, []piece{{current: 2, time: 7}, {current: 1, time: 5}, {current: 5, time: 1}, {current: 3, time: 2}, {current: 0.5, time: 6}})
 	// 5 goes in and leaves 1; 3 and 2 do not; 1 fills it.
 	var got []float64
 	for _, p := range slices.Concat(full, rest) {

@@ -52,3 +52,10 @@ func TestContourOfACircle(t *testing.T) {
 		}
 	}
 }
+
+// In per cent of the picture: 30 across and 40 down make 50 (3, 4, 5), and 10 down.
+func TestLengthOfAChain(t *testing.T) {
+	if got := lengthOf([]evenness.Place{{X: 0.1, Y: 0.1}, {X: 0.4, Y: 0.5}, {X: 0.4, Y: 0.6}}); math.Abs(got-60) > 1e-9 {
+		t.Errorf("it is %g long", got)
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"saltbite/calc/evenness"
 	"saltbite/calc/field"
 )
 
@@ -55,5 +56,18 @@ func TestScrap(t *testing.T) {
 	none := DistancesSaid(distances(drawn(100, 100), field.Read(inBath+"depth=0.2&vesselWidth=40&fill=40"), 128, func(float64) {}))
 	if len(none.Scrap) != 0 || strings.Contains(none.Sentence, "border") { // the bath has no room for one
 		t.Errorf("without room it says %q, %+v", none.Sentence, none.Scrap)
+	}
+}
+
+// A border is advised where it takes 2 % or more of the mean off the spread.
+func TestScrapIsWorthwhile(t *testing.T) {
+	asIs := evenness.Variant{Least: 0.95, Most: 1.25, Current: 1}
+	asIs.Gap = 0.02
+	for most, want := range map[float64]bool{1.25: false, 1.24: false, 1.22: true, 1.1: true, 1.3: false} {
+		with := evenness.Variant{Least: 0.95, Most: most, Current: 2}
+		with.Border = 0.005
+		if said := (picturePrinter{}).scrapSentence(asIs, with); strings.Contains(said, "no more even") == want {
+			t.Errorf("from 1.25 to %g of the mean: %q", most, said)
+		}
 	}
 }

@@ -71,6 +71,7 @@ func TestEvenSays(t *testing.T) {
 		{"width=40&metal=unobtainium", "error metal unknown"},
 		{inBath + "vesselWidth=30&fill=100", "error vesselWidth contradiction"},
 		{"width=0.1&gap=90", "error gap range"},
+		{"width=0.1&gap=90", "mistake “90” can't be used: "},
 	} {
 		e, r := evened(half(), c.fields)
 		said := []string{"assumed"}
@@ -81,7 +82,7 @@ func TestEvenSays(t *testing.T) {
 			said = append(said, caution.Code, string(caution.Level), caution.Text)
 		}
 		for _, mistake := range r.Errors {
-			said = append(said, "error", mistake.Field, mistake.Code)
+			said = append(said, "error", mistake.Field, mistake.Code, "mistake", mistake.Text)
 		}
 		if all := strings.Join(said, " "); !strings.Contains(all, c.want) {
 			t.Errorf("%s: %q, not %q", c.fields, all, c.want)
@@ -144,7 +145,7 @@ func TestEvenUntil(t *testing.T) {
 // Each level has a shade that says it, darker where it is deeper; the map's mean over the
 // exposed metal is 1.
 func TestEvenMap(t *testing.T) {
-	_, r := evened(half(), inBath+"depth=0.2")
+	e, r := evened(half(), inBath+"depth=0.2")
 	if len(r.Levels) != r.Map.Columns*r.Map.Rows || len(r.Scale) != scaleSteps {
 		t.Fatalf("%d levels of %d by %d, %d on the scale", len(r.Levels), r.Map.Columns, r.Map.Rows, len(r.Scale))
 	}
@@ -163,6 +164,13 @@ func TestEvenMap(t *testing.T) {
 	}
 	if first, last := r.Scale[0], r.Scale[scaleSteps-1]; first.Colour != colourOf(0) || last.Colour != colourOf(1) || first.Text == last.Text {
 		t.Errorf("the scale goes from %v to %v", first, last)
+	}
+	low, high := e.ends()
+	p := evenPrinter{mean: e.mean()}
+	for i, want := range map[int]string{0: "to " + p.depth(low), scaleSteps / 2: p.depth((low + high) / 2), scaleSteps - 1: "from " + p.depth(high)} {
+		if r.Scale[i].Text != want {
+			t.Errorf("shade %d of the scale is %q, not %q", i, r.Scale[i].Text, want)
+		}
 	}
 	if middle := r.Scale[scaleSteps/2]; middle.Colour != colourOf(0.5) {
 		t.Errorf("half-way the scale has %v", middle)
@@ -216,5 +224,15 @@ func TestClassic(t *testing.T) {
 	}
 	if _, _, ok := Classic("160 160", field.Read("")); ok {
 		t.Error("a size is a picture to learn from")
+	}
+}
+
+// The height of what is not turned is that of its pixels, 120 of 160 across 40 mm, whatever
+// is typed; between corners it is the height that is typed.
+func TestEvenHeight(t *testing.T) {
+	for fields, want := range map[string]float64{"height=10": 30, "height=10&corners=0+0;+160+0;+160+120;+0+120": 10} {
+		if e, r := evened(half(), inBath+fields); math.Abs(e.Art.Height-want/1000) > 1e-9 {
+			t.Errorf("%s: it is %g m high, not %g mm: %v", fields, e.Art.Height, want, r.Errors)
+		}
 	}
 }
