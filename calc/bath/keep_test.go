@@ -137,6 +137,11 @@ func TestParts(t *testing.T) {
 	if _, _, err := solution(t, CopperSulfate, say(0.1, quantity.Share), room20).Parts(a, a, litre); !errors.Is(err, TwoSalts) {
 		t.Errorf("two salts: %v", err)
 	}
+	for _, other := range [][2]Solution{{a, solution(t, CopperSulfate, say(0.1, quantity.Share), room20)}, {solution(t, CopperSulfate, say(0.1, quantity.Share), room20), a}} {
+		if _, _, err := share(0.20).Parts(other[0], other[1], litre); !errors.Is(err, TwoSalts) {
+			t.Errorf("one of another salt: %v", err)
+		}
+	}
 	for _, volume := range []float64{0, -1, math.NaN(), math.Inf(1)} {
 		if ofA, ofB, err := share(0.20).Parts(a, share(0.05), volume); ofA != 0 || ofB != 0 || err != nil {
 			t.Errorf("%g m3: %g and %g, %v", volume, ofA, ofB, err)

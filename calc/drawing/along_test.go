@@ -161,3 +161,22 @@ func TestAlongDrawsWhatIsToStay(t *testing.T) {
 		}
 	}
 }
+
+// Etched from both faces a sheet of 1 mm is through at 0.5 mm: what is drawn of a bite of
+// 0.6 mm ends in the sheet's middle, on both sides.
+func TestAlongMeetsInTheMiddle(t *testing.T) {
+	a := drawing.Along{Length: sized(20), Depth: sized(0.6), Why: "as asked for", Deepest: sized(0.6), Shallowest: sized(0.6), Where: sized(10),
+		Sides: 2, Sheet: sized(1), Left: sized(-0.2), Open: []drawing.Stretch{{Left: 0.005, Right: 0.015, Depths: []float64{0.6e-3, 0.6e-3}}}}
+	d := a.Draw()
+	top, bottom := math.Inf(1), math.Inf(-1)
+	for _, metal := range ofRole(t, d, drawing.Metal) {
+		top, bottom = math.Min(top, metal.top), math.Max(bottom, metal.bottom)
+	}
+	gone := ofRole(t, d, drawing.Gone)
+	if len(gone) != 2 {
+		t.Fatalf("%d bites", len(gone))
+	}
+	for _, bite := range gone {
+		isNear(t, "how deep a bite is drawn", bite.bottom-bite.top, (bottom-top)/2)
+	}
+}

@@ -128,6 +128,11 @@ func area(t testing.TB, data string) (sum float64) {
 // text on metal or resist, type too small, no words.
 func sound(t testing.TB, d *drawing.Drawing, margin, least float64) (wrong []string) {
 	say := func(format string, args ...any) { wrong = append(wrong, fmt.Sprintf(format, args...)) }
+	for _, s := range d.Shapes {
+		if s.Path != "" && s.Path[0] != 'M' {
+			say("a path that begins nowhere: %s", s.Path)
+		}
+	}
 	if d.Title == "" || !strings.HasSuffix(d.Words, ".") {
 		say("its words are %q, %q", d.Title, d.Words)
 	}

@@ -81,3 +81,27 @@ func quantile(sorted []float64, percent int) float64 {
 	low := int(at)
 	return sorted[low] + (at-float64(low))*(sorted[min(low+1, len(sorted)-1)]-sorted[low])
 }
+
+// A border of bare scrap goes all round: as wide at the left as at the right, above as
+// below, and nothing of a covered picture within it is open.
+func TestBorderGoesAllRound(t *testing.T) {
+	p := copperBath(Picture{2, 1, make([]float32, 2)})
+	p.Height, p.Border = 0.03, 0.005
+	g := p.grid(128)
+	open := p.cover(g)
+	bare := 0
+	for row := range g.rows {
+		for column := range g.columns {
+			here := open[row*g.columns+column]
+			if here != 0 {
+				bare++
+			}
+			if here != open[row*g.columns+g.columns-1-column] || here != open[(g.rows-1-row)*g.columns+column] {
+				t.Fatalf("cell %d, %d is open by %g, and not those across", column, row, here)
+			}
+		}
+	}
+	if got, want := float64(bare)*g.dx*g.dy, 0.05*0.04-0.04*0.03; !near(got, want, 0.05) {
+		t.Errorf("it has %g m2, not %g", got, want)
+	}
+}

@@ -22,6 +22,8 @@ func TestUsed(t *testing.T) {
 		{"", "Used.PiecesToTenth", 20, byHand + ": 10 / 0.487"},
 		{"", "Used.Spent", false, "99.5 % are left"},
 		{"", "Used.Hydrogen", none{}, "copper plates"},
+		{brass + "strength=200", "Used.SaltToAdd", lost * ofSalt, "the same of a bath of any volume"},
+		{brass + "volume=1", "Used.SaltToAdd", lost * ofSalt, "and of any strength"},
 		{brass + bath + "pieces=2", "Used.PiecesToTenth", 20, "two at a time, ten times"},
 		{brass + bath + "assay=80", "Used.SaltToAdd", lost * ofSalt / 0.8, byHand},
 		{"", "Used.SaltToAddAll", lost * ofSalt / 0.8, byHand},
