@@ -164,12 +164,14 @@ func TestTeachBath(t *testing.T) {
 // of the class or in rows of their own.
 func TestTeachLoadIsAJob(t *testing.T) {
 	const beside = "gap=60&cathode=80&strength=200&volume=2"
-	const face = cu + "width=40&height=25&open=60&density=30&depth=0.1"
-	alone := work(face + "&pieces=3&" + beside).Circuit.CellVolts.SI
-	for name, rows := range map[string][]string{"one row": {face + "&pieces=3"}, "two rows": {face + "&pieces=2", face}, "three rows": {face, face, face}} {
-		c := teach("amps=5&densityLimit=30&"+beside, rows...)
-		if len(c.Plan.Loads) != 1 || alone == 0 || !near(c.Circuit.Volts.SI, alone) {
-			t.Errorf("%s: %d loads need %g V, the job %g V", name, len(c.Plan.Loads), c.Circuit.Volts.SI, alone)
+	for _, face := range []string{"width=40&height=25&open=60", "area=6"} {
+		row := cu + face + "&density=30&depth=0.1"
+		alone := work(row + "&pieces=3&" + beside).Circuit.CellVolts.SI
+		for name, rows := range map[string][]string{"one row": {row + "&pieces=3"}, "two rows": {row + "&pieces=2", row}, "three rows": {row, row, row}} {
+			c := teach("amps=5&densityLimit=30&"+beside, rows...)
+			if len(c.Plan.Loads) != 1 || alone == 0 || !near(c.Circuit.Volts.SI, alone) {
+				t.Errorf("%s, %s: %d loads need %g V, the job %g V", face, name, len(c.Plan.Loads), c.Circuit.Volts.SI, alone)
+			}
 		}
 	}
 }
