@@ -271,6 +271,19 @@ func verdictOnTheSupply(t *testing.T, p *page) {
 	if hidden := p.ask(`return document.getElementById('verdict').hidden`); hidden != true {
 		t.Error("a verdict stands where no supply is given")
 	}
+	p.fill(map[string]string{"density": "", "volts": "9", "amps": "0.5"})
+	p.click(".questions label:has([value=supply])")
+	p.shown()
+	lines, _ := p.ask(`const s = document.getElementById('sentence'); return s.offsetHeight / parseFloat(getComputedStyle(s).lineHeight)`).(float64)
+	if lines < 1 || lines > 7 {
+		t.Errorf("the sentence takes the height of %.1f lines", lines)
+	}
+	said := p.say(`return document.getElementById('verdict').textContent`)
+	for _, words := range []string{"If it has none, put", "resistor in the red cable", "Fuse a battery.", "Assumes"} {
+		if strings.Contains(p.sentence(), words) || !strings.Contains(said, words) {
+			t.Errorf("%q does not stand with the verdict alone", words)
+		}
+	}
 }
 
 // waysOut: a contradiction stands once, with a button for each field in it, and one

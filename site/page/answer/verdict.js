@@ -32,19 +32,34 @@ export function isSaid(reply, { code, level }) {
 
 /** @param {Reply} reply */
 export function showVerdict(reply) {
-  const { supply, sentence, cautions } = reply
+  const { supply, cautions } = reply
   place.hidden = !hasVerdict(reply)
   if (!supply || place.hidden) return
   const { fits, text } = supply
   const never = cautions.some(({ level, field }) => level === 'stop' && field === 'volts')
-  // Where the sentence is the verdict, its word is enough.
-  const [first, rest] = sentence.startsWith(text) ? ['', ''] : parted(text.replace(/^Fits[:,] /, ''))
+  const said = isAsked(reply) ? parted(text)[1] : text.replace(/^Fits[:,] /, '')
+  const [first, rest] = said ? parted(said) : ['', '']
   mark(place, 'data-fits', fits)
   mark(/** @type {Element} */ (place.querySelector('use')), 'href', `#mark-${marks[fits]}`)
   put(place.querySelector('strong'), never ? 'Never.' : words[fits])
   put(place.querySelector('.line span'), first)
   put(place.querySelector('.text'), rest)
   place.classList.toggle('used', rest !== '') // so that paper shows it in full
+}
+
+/** Whether the sentence begins with the verdict. @param {Reply} [reply] */
+export const isAsked = (reply) => reply?.supply !== undefined && reply.sentence.startsWith(reply.supply.text)
+
+/**
+ * The sentence as it stands in large type: where it begins with the verdict, that goes
+ * on in its line below.
+ *
+ * @param {Reply} reply
+ */
+export function inLarge(reply) {
+  const { sentence, supply } = reply
+  if (!supply || !isAsked(reply)) return sentence
+  return parted(supply.text)[0] + sentence.slice(supply.text.length)
 }
 
 /** What is said at once, and what once the line is opened. @param {string} text */
