@@ -95,7 +95,7 @@ func (v *view) courseSentence() string {
 // they come to: a depth meant from the face would else be etched on top of the last.
 func (v *view) stepsSentence() string {
 	if len(v.Steps) == 0 || !v.Salt.Known() {
-		return ""
+		return v.stepsToStart()
 	}
 	var currents []string
 	for _, s := range v.Steps {
@@ -106,6 +106,14 @@ func (v *view) stepsSentence() string {
 	}
 	return countInWords(len(currents)) + " steps take " + v.text(field.AnswerTime) + " in all and add up to " +
 		v.Say(field.AnswerDepth, bite.InAll(v.Steps).Depth) + ": " + strings.Join(currents, ", then ") + "." + v.checkEarly()
+}
+
+// stepsToStart says what steps lack that have neither a current nor a density.
+func (v *view) stepsToStart() string {
+	if !v.Fields.Given(field.Bites) || !v.has(field.AnswerSuggestedDensity) || v.Bite.Asked.Current.Typed() || v.Bite.Asked.Density.Typed() {
+		return ""
+	}
+	return "Type a current density for the steps, such as " + v.text(field.AnswerSuggestedDensity) + "."
 }
 
 // countInWords is a number that begins a sentence.
