@@ -197,6 +197,9 @@ func stripsOpenInPlace(t *testing.T, p *page) {
 	if bare != "" {
 		t.Errorf("without a shape, a word or a line, or open: %s", bare)
 	}
+	if low := p.ask(`return [...document.querySelectorAll('#cautions > li > details > summary')].filter((e) => e.getBoundingClientRect().height < 48).length`); low != 0.0 {
+		t.Errorf("%v heads of cautions are lower than 48 pixels", low)
+	}
 	p.click("#cautions [data-level=warn] summary")
 	p.until(`document.querySelector('#cautions [data-level=warn] .text').getBoundingClientRect().height > 20`)
 	p.fill(map[string]string{"depth": "0.3"})
@@ -240,6 +243,14 @@ func figuresOfTheQuestion(t *testing.T, p *page) {
 	if got := main(); !strings.HasPrefix(got, "waterToAdd strengthNow volume") {
 		t.Errorf("a used bath shows %s", got)
 	}
+	p.click("#clear")
+	p.fill(map[string]string{"metal": "copper", "bites": "0.05 12; 0.1 9"}) // no figure of the first step answers for them all
+	p.shown()
+	if core := p.say(`return document.querySelector('#bar .core').textContent`); core != "Type a current density for the steps, such as 30.0 mA/cm²." {
+		t.Errorf("of steps without a current the bar says %q", core)
+	}
+	p.click("#start-with")
+	p.answers("Two steps take")
 	p.click("#clear")
 	p.fill(copperJob)
 	p.fill(map[string]string{"time": "60 min", "depth": "0.2", "before": "24.600", "after": "24.300"})

@@ -450,7 +450,8 @@ func saysWhatIsLacking(t *testing.T, p *page) {
 	gist := `document.querySelector('[data-part=supply] > summary .gist').textContent`
 	p.fill(map[string]string{"volts": "3"})
 	p.until(lacking + ` !== '' && ` + gist + `.includes(` + lacking + `)`)
-	p.fill(copperJob)
+	p.fill(copperJob) // the verdict assumes the rest
+	p.until(lacking + ` === ''`)
 	p.fill(map[string]string{"gap": "60", "cathode": "60", "strength": "150"})
 	p.until(lacking + ` === '' && ` + gist + `.includes('V')`)
 }

@@ -248,7 +248,8 @@ function likely(reply) {
  * @param {Reply} reply
  */
 function showStart(form, { answers: { density, suggestedDensity, suggestedTime }, sentence }) {
-  const there = suggestedTime !== undefined && !density && form.blank('density') && form.blank('current') && sentence.includes(suggestedTime.text)
+  const says = suggestedTime ?? suggestedDensity // of steps the density alone
+  const there = says !== undefined && !density && form.blank('density') && form.blank('current') && sentence.includes(says.text)
   byId('start-example').hidden = !form.empty
   const button = byId('start-with')
   button.hidden = !there

@@ -229,18 +229,19 @@ const isOpen = (form, { density, suggestedDensity }) => !density && suggestedDen
 
 /**
  * The foot of a part says what is missing when something was typed into the part
- * and its answers can't be calculated. There is room for one line.
+ * and its answers can't be calculated. What the verdict on the supply assumes is not
+ * missing. There is room for one line.
  *
  * @param {Part} part
  * @param {Form} form
  * @param {Reply} reply
  * @returns {string[]} what is missing
  */
-function showLacks({ lacks, rows: of }, form, { answers, rows }) {
+function showLacks({ lacks, rows: of }, form, { answers, rows, supply }) {
   const wrong = of.some((row) => views.get(row)?.kind === 'error') // which is said there
   const lacking = wrong ? undefined : lacks.find(({ typed, answers: wanted }) => typed.some((name) => form.typedInto(name))
     && !wanted.some((name) => name in answers || (name === 'bites' && rows.bites?.length)))
-  const fields = lacking?.needs.map((any) => any.split('|')).filter((any) => !any.some((name) => name in answers || form.typedInto(name)))
+  const fields = lacking?.needs.map((any) => any.split('|')).filter((any) => !any.some((name) => name in answers || form.typedInto(name) || supply?.assumed?.includes(name)))
   const text = fields?.length ? `Still blank: ${fields.map((any) => any.map((name) => form.rows.get(name)?.label).join(' or ')).join(' · ')}` : ''
   for (const { element } of lacks) {
     const own = element === lacking?.element ? text : ''

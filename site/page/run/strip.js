@@ -56,7 +56,7 @@ function showBefore({ ended, typed, reply }) {
   const fit = time && (current || density) && !stopped && !typed.after && !typed.readings
   mark(place, 'data-state', fit ? 'before' : 'none')
   button.from.hidden = !typed.start || !readyAt
-  put(button.from, `Count from ${typed.start}`)
+  put(button.from, `Count from\u00a0${typed.start}`)
   const wasOn = ended && ended.start === typed.start ? past(ran(ended, ended.since)) : ''
   put(part('.before p'), wasOn ? `It was on for ${wasOn}.` : typed.before || typed.start ? 'Once the current is on:' : 'Weigh it first, to check half-way.')
   if (button.finish instanceof HTMLElement) {
