@@ -147,7 +147,7 @@ func (v *view) longer(share float64) string {
 func resistorWords(r circuit.Resistor) string {
 	ohms := quantity.PrintEstimate(r.Ohms, quantity.Resistance, "ohm")
 	article := "a "
-	if strings.HasPrefix(ohms, "8") || strings.HasPrefix(ohms, "11 ") || strings.HasPrefix(ohms, "18 ") {
+	if strings.HasPrefix(ohms, "8") || strings.HasPrefix(ohms, "18 ") {
 		article = "an "
 	}
 	return article + ohms + ", " + quantity.PrintEstimate(r.Watts, quantity.Power, "W")
