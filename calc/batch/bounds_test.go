@@ -115,7 +115,7 @@ func TestScheduleByHand(t *testing.T) {
 		{[]float64{3, 3, 4, 5, 3, 4, 5}, Supplies{Count: 3, Changeover: 1}, scheduleSteps, 11}, // 3 + 1 + 3 + 1 + 3
 		{[]float64{2, 2, 2, 3, 3}, Supplies{Count: 2}, 0, 7},
 		{[]float64{2, 2, 2, 3, 3}, Supplies{Count: 2}, scheduleSteps, 6},
-		{[]float64{6, 1, 1, 1}, Supplies{Count: 2}, scheduleSteps, 7}, // two rounds each, so that 1 + 1 + 1 on one is none
+		{[]float64{6, 1, 1, 1}, Supplies{Count: 2}, scheduleSteps, 7}, // at most two loads on a supply, so 6 + 1 and 1 + 1
 	} {
 		supplyOf, end, left := schedule(x.times, x.on, x.steps)
 		busy := make([]float64, x.on.Count)

@@ -313,7 +313,7 @@ func TestCornersWhereWallsMeet(t *testing.T) {
 	}
 }
 
-// Without a depth there is no section, and of none neither.
+// Without a depth, or with one of 0 or less, there is no section.
 func TestSectionOfNoDepth(t *testing.T) {
 	for _, depth := range []drawing.Size{{}, {SI: 0, Text: "0 mm"}, {SI: -1e-4, Text: "-0.1 mm"}} {
 		s := aSection(1)
