@@ -18,10 +18,10 @@ import (
 	"time"
 )
 
-// mutantTime ends a mutant's tests that don't end by themselves: so many times
-// what they took before anything was changed, and a minute at least. Such a one is
-// caught, and counted apart: on a busy machine it may only have been slow.
-const mutantTime = 3
+// timesAsLong is how many times as long a mutant's tests may take as those of the
+// unchanged package, and they may take a minute at least. A mutant whose tests are ended
+// then is caught, and counted apart: on a busy machine it may only have been slow.
+const timesAsLong = 3
 
 // slowTest is from what time on a test waits until all the quicker ones have passed.
 const slowTest = time.Second
@@ -36,7 +36,7 @@ func Mutate(root, pkg string, n int, seed uint64) error {
 	if err != nil {
 		return fmt.Errorf("the tests fail before anything is changed: %w", err)
 	}
-	limit := max(time.Minute, mutantTime*time.Since(began))
+	limit := max(time.Minute, timesAsLong*time.Since(began))
 	all, err := mutantsOf(filepath.Join(root, pkg))
 	if err != nil {
 		return err
