@@ -554,6 +554,14 @@ func endsAndBeginsAgain(t *testing.T, p *page) {
 	p.until(state + ` === 'before' && document.documentElement.dataset.locks === '0'`)
 	p.load(clocked)
 	p.until(state + ` === 'before'`)
+	if lines := p.ask(`const b = document.getElementById('run-from'), narrow = b.cloneNode(true)
+		narrow.style.inlineSize = 'min-content'
+		b.after(narrow)
+		const high = narrow.getBoundingClientRect().height
+		narrow.remove()
+		return high > 49`); lines != false { // of two lines at most, however little room a phone leaves
+		t.Error("the button to count from the start breaks into three lines")
+	}
 	p.click("#run-from") // a touch on Done is taken back
 	p.shows(left, "1 h 31 min")
 	p.stops()
