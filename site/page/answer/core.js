@@ -76,9 +76,9 @@ const supplied = { yes: 'Fits', limit: 'Hold it back', no: 'Doesn’t fit' }
 export function showBar(sentence, reply, ask) {
   const [stop] = stopsOf(reply)
   const odd = reply !== undefined && atOdds(reply).length > 0
-  // Figures of half a job would stand there as its answer.
-  const answered = reply && !stop && !odd && reply.sentence && !reply.sentence.startsWith('Type ')
-  const figures = answered ? leading(reply, ask).slice(0, 2).map((name) => reply.answers[name].text) : []
+  const figures = reply && !stop && !odd ? leading(reply, ask).slice(0, 2).map((name) => reply.answers[name].text) : []
+  // Figures that the sentence does not name are not its core: they are of half a job.
+  if (!figures.some((figure) => reply?.sentence.includes(figure))) figures.length = 0
   if (ask === 'supply' && reply?.supply && !stop && !odd) figures.splice(0, 2, supplied[reply.supply.fits], (reply.answers.current ?? reply.answers.suggestedCurrent)?.text ?? '')
   const level = odd ? 'warn' : reply?.cautions[0]?.level
   put(core, stop ? `Stop. ${stop.card || stop.text}` : odd ? 'What is filled in doesn’t fit together' : figures.filter(Boolean).join(' · ') || sentence.replace(/\. .*/su, '.'))

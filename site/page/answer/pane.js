@@ -8,7 +8,7 @@ import { atOdds, levelWord, stopsOf } from './words.js'
 import { showCautions } from './cautions.js'
 import { showBar, showMain, speaksAgainst } from './core.js'
 import { isFigure, labelOf, rangeOf, showFigures } from './figures.js'
-import { inLarge, isAsked, showVerdict } from './verdict.js'
+import { inLarge, leadsSentence, showVerdict } from './verdict.js'
 
 /**
  * @typedef {import('../../engine/client.js').Reply} Reply
@@ -163,7 +163,7 @@ function say(text, figures, reply) {
   place.dataset.said = key
   place.classList.toggle('quiet', !reply?.sentence)
   mark(place, 'data-level', level)
-  const first = text.slice(0, ((isAsked(reply) ? /[;.] /u : end).exec(text)?.index ?? text.length) + 2)
+  const first = text.slice(0, ((leadsSentence(reply) ? /\. /u : end).exec(text)?.index ?? text.length) + 2)
   const sign = level ? [shape(level), ...level === 'stop' ? [make('strong', levelWord.stop), ' '] : []] : []
   const strong = level ? [] : figures.filter((figure) => figure && text.includes(figure)).sort((a, b) => b.length - a.length)
   place.replaceChildren(...sign, ...bold(first, strong), make('span', ...bold(text.slice(first.length), strong)))

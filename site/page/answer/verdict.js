@@ -37,7 +37,7 @@ export function showVerdict(reply) {
   if (!supply || place.hidden) return
   const { fits, text } = supply
   const never = cautions.some(({ level, field }) => level === 'stop' && field === 'volts')
-  const said = isAsked(reply) ? parted(text)[1] : text.replace(/^Fits[:,] /, '')
+  const said = leadsSentence(reply) ? parted(text)[1] : text.replace(/^Fits[:,] /, '')
   const [first, rest] = said ? parted(said) : ['', '']
   mark(place, 'data-fits', fits)
   mark(/** @type {Element} */ (place.querySelector('use')), 'href', `#mark-${marks[fits]}`)
@@ -48,7 +48,7 @@ export function showVerdict(reply) {
 }
 
 /** Whether the sentence begins with the verdict. @param {Reply} [reply] */
-export const isAsked = (reply) => reply?.supply !== undefined && reply.sentence.startsWith(reply.supply.text)
+export const leadsSentence = (reply) => reply?.supply !== undefined && reply.sentence.startsWith(reply.supply.text)
 
 /**
  * The sentence as it stands in large type: where it begins with the verdict, that goes
@@ -58,7 +58,7 @@ export const isAsked = (reply) => reply?.supply !== undefined && reply.sentence.
  */
 export function inLarge(reply) {
   const { sentence, supply } = reply
-  if (!supply || !isAsked(reply)) return sentence
+  if (!supply || !leadsSentence(reply)) return sentence
   return parted(supply.text)[0] + sentence.slice(supply.text.length)
 }
 
