@@ -72,7 +72,7 @@ func TestPicturesHoldTheFigures(t *testing.T) {
 		{sized + "hangerMetal=aluminium&salt=common+salt", "card", "Hanging wire: never stainless"},
 		{sized + "amps=2", "card", "Fits: 0.3 A of 2 A"},
 		{"metal=sterling&area=10&depth=0.1&density=10", "card", "Never let silver residues meet ammonia"},
-		{"metal=copper&bites=0.1+10;+0.2+8&density=30", "card", "Step 2: 0.200 mm on 8.00 cm²"},
+		{"metal=copper&bites=0.1+10;+0.2+8&density=30", "card", "Step 2: 0.2 mm on 8 cm²"},
 		{"area=10", "card", ""},
 		{"metal=copper", "card", ""},
 

@@ -121,11 +121,27 @@ type Cell struct {
 
 func (v *view) stepRows() (rows []StepRow) {
 	for i, s := range v.Steps {
-		rows = append(rows, StepRow{v.cell(field.AnswerDepth, s.Depth), v.cell(field.AnswerArea, s.Area),
+		rows = append(rows, StepRow{typedCell(v.cell(field.AnswerDepth, s.Depth)), typedCell(v.cell(field.AnswerArea, s.Area)),
 			v.cell(field.AnswerTime, s.Time.SI), v.cell(field.AnswerCurrent, s.Current.SI),
-			v.cell(field.AnswerDepth, bite.InAll(v.Steps[:i+1]).Depth)})
+			typedCell(v.cell(field.AnswerDepth, bite.InAll(v.Steps[:i+1]).Depth))})
 	}
 	return rows
+}
+
+// typedCell is a cell of what was typed, or of a sum of that: it gains no zeros.
+func typedCell(c Cell) Cell {
+	c.Text = withoutZeros(c.Text)
+	return c
+}
+
+// withoutZeros drops the zeros that end the decimals of a figure with its unit:
+// "0.0500 mm" becomes "0.05 mm".
+func withoutZeros(figure string) string {
+	number, unit, _ := strings.Cut(figure, " ")
+	if !strings.Contains(number, ".") {
+		return figure
+	}
+	return strings.TrimSuffix(strings.TrimRight(number, "0"), ".") + " " + unit
 }
 
 // cell is a figure as the answer of that name would be.

@@ -105,7 +105,7 @@ func (v *view) stepsSentence() string {
 		return "One step takes " + v.text(field.AnswerTime) + " at " + currents[0] + "." + v.checkEarly()
 	}
 	return countInWords(len(currents)) + " steps take " + v.text(field.AnswerTime) + " in all and add up to " +
-		v.Say(field.AnswerDepth, bite.InAll(v.Steps).Depth) + ": " + strings.Join(currents, ", then ") + "." + v.checkEarly()
+		withoutZeros(v.Say(field.AnswerDepth, bite.InAll(v.Steps).Depth)) + ": " + strings.Join(currents, ", then ") + "." + v.checkEarly()
 }
 
 // stepsToStart says what steps lack that have neither a current nor a density.

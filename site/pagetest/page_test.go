@@ -475,7 +475,7 @@ func biteByBite(t *testing.T, p *page) {
 	p.fill(map[string]string{"metal": "copper", "metalDensity": "8.96", "area": "10", "density": "30", "bites": "0.05 10; 0.05 5"})
 	p.until(`document.querySelectorAll('#figures .bites tbody tr').length === 2`)
 	got := p.say(`return [...document.querySelectorAll('#figures .bites tbody tr')].map((r) => [...r.cells].map((c) => c.textContent).join(' ')).join('; ')`)
-	if want := "0.0500 mm 10.0 cm² 1 h 16 min 0.300 A; 0.0500 mm 5.00 cm² 1 h 16 min 0.150 A"; got != want {
+	if want := "0.05 mm 10 cm² 1 h 16 min 0.300 A; 0.05 mm 5 cm² 1 h 16 min 0.150 A"; got != want {
 		t.Errorf("the bites are %s, not %s", got, want)
 	}
 }
