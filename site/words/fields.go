@@ -13,9 +13,9 @@ var Fields = map[string]Field{
 		Help: "instead of the book's; fired clay is porous",
 	},
 
-	"width":    {Label: "Width", Help: "of one piece; if round, see More"},
+	"width":    {Label: "Width", Help: "of one piece"},
 	"height":   {Label: "Height", Help: "of one piece"},
-	"diameter": {Label: "Diameter", Rare: true, Help: "of a round piece, instead of width and height"},
+	"diameter": {Label: "Diameter", Help: "if round, instead of width and height"},
 	"open":     {Label: "Exposed share", Makes: []string{"totalArea"}, Help: "of the face, not covered by resist"},
 	"area":     {Label: "Exposed area", Makes: []string{"totalArea"}, Sought: true, Help: "of one piece, instead of size and share"},
 	"sides":    {Label: "Sides etched", Rare: true, Help: "1 or 2"},

@@ -60,7 +60,7 @@ type Lack struct {
 // Parts of the job sheet.
 var Parts = map[string]Part{
 	"metal": {Title: "Metal", Hint: "what the sheet is", More: "its density"},
-	"design": {Title: "Design", Hint: "how much metal is exposed", More: "round, both sides, hanging wire, edges, back", Shows: []string{"totalArea", "extraFound"}, Lacks: []Lack{
+	"design": {Title: "Design", Hint: "how much metal is exposed", More: "both sides, hanging wire, edges, back", Shows: []string{"totalArea", "extraFound"}, Lacks: []Lack{
 		{[]string{"hanger", "hangerLength"}, []string{"extraFound"}, []string{"hanger", "hangerLength"}},
 		{[]string{"bareEdges"}, []string{"extraFound"}, []string{"sheet"}},
 		{[]string{"back"}, []string{"extraFound"}, []string{"width|diameter"}},
