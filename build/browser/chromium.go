@@ -1,20 +1,23 @@
 package browser
 
-import "strconv"
+import (
+	"os/exec"
+	"strconv"
+)
 
-// startChromium starts Chromium under its driver. It runs without a sandbox
-// because a test machine's root can have none; it only ever loads our own page.
+// shell is the same engine without a browser round it: to start costs it 0.9 s of a
+// processor in the place of 3 s, and to open the page a third less.
+const shell = "chromium-headless-shell"
+
+// startChromium starts Chromium under its driver, or, where it is to be sparing, its
+// shell, if that is installed. It runs without a sandbox because a test machine's root
+// can have none; it only ever loads our own page.
 func startChromium(o Options) (*Session, error) {
 	s := &Session{}
 	port, err := freePort()
 	if err != nil {
 		return nil, err
 	}
-	dir, remove, err := profile(o.Profile)
-	if err != nil {
-		return nil, err
-	}
-	s.ends = append(s.ends, remove)
 	driver, err := launch(nil, nil, "chromedriver", "--port="+strconv.Itoa(port))
 	if err != nil {
 		s.Close()
@@ -23,13 +26,21 @@ func startChromium(o Options) (*Session, error) {
 	s.ends = append(s.ends, driver.end)
 	args := []string{"--headless", "--no-sandbox", "--disable-gpu", "--disable-quic",
 		"--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-		"--disable-dev-shm-usage", "--user-data-dir=" + dir}
+		"--disable-dev-shm-usage"}
+	if o.Profile != "" { // else the driver makes a new one, and deletes it
+		args = append(args, "--user-data-dir="+o.Profile)
+	}
+	options := params{}
 	if o.Sparing {
 		args = append(args, "--js-flags=--liftoff-only")
+		if binary, err := exec.LookPath(shell); err == nil {
+			options["binary"] = binary
+		}
 	}
+	options["args"] = args
 	wire, err := openHTTP("http://127.0.0.1:"+strconv.Itoa(port), params{
 		"browserName":        "chrome",
-		"goog:chromeOptions": params{"args": args},
+		"goog:chromeOptions": options,
 		"goog:loggingPrefs":  params{"browser": "ALL"},
 	})
 	if err != nil {

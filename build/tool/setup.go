@@ -6,6 +6,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 )
 
@@ -15,19 +16,21 @@ type Tool struct {
 	Package string
 	Use     string
 	probe   string // a program's name, or a pattern of paths
+	quicker bool   // without it the checks only take longer
 }
 
 var tools = []Tool{
-	{"chromium", "the page in Chromium", "chromium"},
-	{"chromium-driver", "the page in Chromium", "chromedriver"},
-	{"firefox-esr", "the page in Firefox", "firefox-esr"},
-	{"webkit2gtk-driver", "the page in WebKitGTK", "WebKitWebDriver"},
-	{"xvfb", "the page in WebKitGTK", "Xvfb"},
-	{"units", "units checked against GNU units", "units"},
-	{"bodr", "atomic weights checked against the Blue Obelisk", "/usr/share/bodr/elements.xml"},
-	{"poppler-utils", "the printed page read back", "pdftotext"},
-	{"librsvg2-bin", "pictures of known measure, drawn from SVG", "rsvg-convert"},
-	{"imagemagick", "shares and islands of pictures checked against ImageMagick", "identify"}, // convert may be another program
+	{Package: "chromium", Use: "the page in Chromium", probe: "chromium"},
+	{Package: "chromium-driver", Use: "the page in Chromium", probe: "chromedriver"},
+	{Package: "chromium-headless-shell", Use: "the page in Chromium, sooner", probe: "chromium-headless-shell", quicker: true},
+	{Package: "firefox-esr", Use: "the page in Firefox", probe: "firefox-esr"},
+	{Package: "webkit2gtk-driver", Use: "the page in WebKitGTK", probe: "WebKitWebDriver"},
+	{Package: "xvfb", Use: "the page in WebKitGTK", probe: "Xvfb"},
+	{Package: "units", Use: "units checked against GNU units", probe: "units"},
+	{Package: "bodr", Use: "atomic weights checked against the Blue Obelisk", probe: "/usr/share/bodr/elements.xml"},
+	{Package: "poppler-utils", Use: "the printed page read back", probe: "pdftotext"},
+	{Package: "librsvg2-bin", Use: "pictures of known measure, drawn from SVG", probe: "rsvg-convert"},
+	{Package: "imagemagick", Use: "shares and islands of pictures checked against ImageMagick", probe: "identify"}, // convert may be another program
 }
 
 // here says whether the tool is on this machine.
@@ -52,8 +55,26 @@ func Lacking() []Tool {
 }
 
 // Install brings what is missing by the system's package manager; without
-// root's rights it names the command to run.
+// root's rights it names the command to run. What only makes the checks quicker may
+// stay missing: not every release has it.
 func Install(absent []Tool) error {
+	quicker := func(t Tool) bool { return t.quicker }
+	if err := install(slices.DeleteFunc(slices.Clone(absent), quicker)); err != nil {
+		return err
+	}
+	if err := install(slices.DeleteFunc(slices.Clone(absent), func(t Tool) bool { return !t.quicker })); err != nil {
+		fmt.Println("the checks take longer:", err)
+	}
+	for _, t := range Lacking() {
+		if !t.quicker {
+			return fmt.Errorf("installed, and yet there is no %s", t.probe)
+		}
+	}
+	return nil
+}
+
+// install brings some tools.
+func install(absent []Tool) error {
 	if len(absent) == 0 {
 		return nil
 	}
@@ -75,9 +96,6 @@ func Install(absent []Tool) error {
 		if said, err := cmd.CombinedOutput(); err != nil {
 			return fmt.Errorf("apt-get %s: %w\n%s", arguments[0], err, said)
 		}
-	}
-	if still := Lacking(); len(still) > 0 {
-		return fmt.Errorf("installed, and yet there is no %s", still[0].probe)
 	}
 	return nil
 }

@@ -36,7 +36,7 @@ func hold(t *testing.T, engines []string, open func(*page), checks []check) {
 // inEngines runs a test in each of some engines, in a session of its own.
 func inEngines(t *testing.T, engines []string, test func(*testing.T, *browser.Session)) {
 	t.Helper()
-	startEach(t, engines, browser.Options{}, test)
+	startEach(t, engines, browser.Options{Sparing: true}, test)
 }
 
 func startEach(t *testing.T, engines []string, o browser.Options, test func(*testing.T, *browser.Session)) {

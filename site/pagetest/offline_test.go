@@ -628,17 +628,16 @@ func overPlainHTTP(t *testing.T, s *browser.Session, a version) {
 func TestInstalledApart(t *testing.T) {
 	t.Parallel()
 	a := asBuilt(t)
-	inEngines(t, []string{browser.Chromium}, func(t *testing.T, s *browser.Session) {
-		v := newVisit(t, s, a.files)
-		v.open("")
-		var app struct{ AppID string }
-		if err := s.DevToolsTo(&app, "Page.getAppId", nil); err != nil {
-			t.Fatal(err)
-		}
-		if app.AppID != v.host.url() {
-			t.Errorf("the application in %s is known as %q", v.host.url(), app.AppID)
-		}
-	})
+	s := browser.ForTest(t, browser.Chromium, browser.Options{})
+	v := newVisit(t, s, a.files)
+	v.open("")
+	var app struct{ AppID string }
+	if err := s.DevToolsTo(&app, "Page.getAppId", nil); err != nil {
+		t.Fatal(err)
+	}
+	if app.AppID != v.host.url() {
+		t.Errorf("the application in %s is known as %q", v.host.url(), app.AppID)
+	}
 }
 
 func addressOfMachine() string {
