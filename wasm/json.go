@@ -263,20 +263,29 @@ func (w *writer) number(name string, x float64) {
 // text writes a string: quotation mark, backslash and controls escaped, bytes
 // that are no UTF-8 replaced.
 func (w *writer) text(s string) {
-	const hex = "0123456789abcdef"
 	w.comma()
 	w.out = append(w.out, '"')
-	for _, r := range s {
-		switch {
-		case ' ' <= r && r <= '~' && r != '"' && r != '\\': // nothing to escape
-			w.out = append(w.out, byte(r))
-		case r == '"' || r == '\\':
-			w.out = append(w.out, '\\', byte(r))
-		case r < ' ':
-			w.out = append(w.out, '\\', 'u', '0', '0', hex[r>>4], hex[r&15])
-		default:
-			w.out = utf8.AppendRune(w.out, r)
+	from := 0 // of what stands as it is
+	for i, r := range s {
+		if r >= ' ' && r != '"' && r != '\\' && r != utf8.RuneError {
+			continue
 		}
+		w.out = append(w.out, s[from:i]...)
+		_, width := utf8.DecodeRuneInString(s[i:])
+		from = i + width
+		w.escape(r)
 	}
-	w.out = append(w.out, '"')
+	w.out = append(append(w.out, s[from:]...), '"')
+}
+
+func (w *writer) escape(r rune) {
+	const hex = "0123456789abcdef"
+	switch {
+	case r == utf8.RuneError:
+		w.out = utf8.AppendRune(w.out, r)
+	case r < ' ':
+		w.out = append(w.out, '\\', 'u', '0', '0', hex[r>>4], hex[r&15])
+	default:
+		w.out = append(w.out, '\\', byte(r))
+	}
 }

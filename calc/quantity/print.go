@@ -1,9 +1,10 @@
 package quantity
 
 import (
+	"bytes"
 	"math"
+	"slices"
 	"strconv"
-	"strings"
 )
 
 // Print writes a value in SI in a unit: three significant figures, a blank, the
@@ -65,34 +66,45 @@ func (f figures) number(x float64) string {
 		return "0"
 	}
 	x = math.Max(-largest, math.Min(largest, x))
-	scientific := strconv.FormatFloat(x, 'e', int(f)-1, 64)
-	mantissa, exponent, _ := strings.Cut(scientific, "e")
-	e, _ := strconv.Atoi(exponent)
+	var room [24]byte
+	scientific := strconv.AppendFloat(room[:0], x, 'e', int(f)-1, 64)
+	cut := bytes.LastIndexByte(scientific, 'e')
+	e := exponentOf(scientific[cut+1:])
+	var text [32]byte
 	if e < -6 || e >= 7 {
-		return mantissa + "e" + strconv.Itoa(e)
+		return string(strconv.AppendInt(append(text[:0], scientific[:cut+1]...), int64(e), 10))
 	}
-	return plain(mantissa, e)
+	return string(appendPlain(text[:0], scientific[:cut], e))
 }
 
-// plain is mantissa times 10^e without an exponent: the same figures, their point
-// moved. The mantissa has one figure before its point.
-func plain(mantissa string, e int) string {
-	size, negative := strings.CutPrefix(mantissa, "-")
-	sign := ""
-	if negative {
-		sign = "-"
+// exponentOf reads the exponent that strconv writes: a sign and two figures or more.
+func exponentOf(text []byte) (e int) {
+	for _, figure := range text[1:] {
+		e = 10*e + int(figure-'0')
 	}
-	figures := size[:1]
-	if len(size) > 2 {
-		figures += size[2:]
+	if text[0] == '-' {
+		return -e
+	}
+	return e
+}
+
+// appendPlain appends mantissa times 10^e without an exponent: the same figures, their
+// point moved. The mantissa has one figure before its point.
+func appendPlain(to, mantissa []byte, e int) []byte {
+	if mantissa[0] == '-' {
+		to, mantissa = append(to, '-'), mantissa[1:]
+	}
+	figures := mantissa[:1]
+	if len(mantissa) > 2 {
+		figures = slices.Delete(mantissa, 1, 2)
 	}
 	switch {
 	case e < 0:
-		return sign + "0." + zeros[:-e-1] + figures
+		return append(append(append(to, "0."...), zeros[:-e-1]...), figures...)
 	case e+1 < len(figures):
-		return sign + figures[:e+1] + "." + figures[e+1:]
+		return append(append(append(to, figures[:e+1]...), '.'), figures[e+1:]...)
 	}
-	return sign + figures + zeros[:e+1-len(figures)]
+	return append(append(to, figures...), zeros[:e+1-len(figures)]...)
 }
 
 const zeros = "00000000"
