@@ -107,6 +107,10 @@ func schemeOf(dark bool) int {
 	return 1
 }
 
+// sparingFrames are how many frames a second a sparing Firefox paints, in the place of
+// 60: without a graphics card each costs its parent process some milliseconds.
+const sparingFrames = 20
+
 func firefoxPrefs(o Options) string {
 	prefs := map[string]any{
 		"marionette.port": 0,
@@ -124,6 +128,9 @@ func firefoxPrefs(o Options) string {
 		"toolkit.telemetry.enabled":                        false,
 		"extensions.getAddons.cache.enabled":               false,
 		"javascript.options.wasm_optimizingjit":            !o.Sparing,
+	}
+	if o.Sparing {
+		prefs["layout.frame_rate"] = sparingFrames
 	}
 	var lines strings.Builder
 	for name, value := range prefs {

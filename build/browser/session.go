@@ -50,8 +50,8 @@ type Options struct {
 	// costs each page a quarter more of a processor.
 	Pictures bool
 	// Sparing has the engine compile WebAssembly once, and not again for speed: a page
-	// that lives for a second then costs a tenth less of a processor. In Chromium it also
-	// does without the browser round the engine.
+	// that lives for a second then costs a tenth less of a processor. Chromium also
+	// does without the browser round the engine, and Firefox paints fewer frames.
 	Sparing bool
 }
 

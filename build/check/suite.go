@@ -55,7 +55,9 @@ func (s *suite) all() {
 	setup.Go(s.install) // which waits for a server and for one core
 	s.source()
 	setup.Wait()
-	s.finished()
+	if s.made != nil {
+		tool.InstallScripts(s.root) // an error is told by the first check that needs them
+	}
 	s.longest()
 	if s.made != nil {
 		s.judged()
@@ -96,8 +98,8 @@ func (s *suite) source() {
 }
 
 // longest runs what takes most of the time. The page's tests wait for frames and
-// pauses for most of theirs; all else is done meanwhile, at the lowest priority, so
-// that it takes only what they leave.
+// pauses for most of theirs; all else is done meanwhile, the Go tests at the lowest
+// priority, so that they take only what those leave.
 func (s *suite) longest() {
 	var work sync.WaitGroup
 	var failed crowded
@@ -105,6 +107,7 @@ func (s *suite) longest() {
 		work.Go(func() { failed = s.page() })
 	}
 	work.Go(func() {
+		s.finished()
 		s.native()
 		s.inNode()
 		s.fuzz()

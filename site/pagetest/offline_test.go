@@ -174,7 +174,7 @@ func (v *visit) isWhole(want version, published ...version) {
 	}
 	tags := map[string]bool{}
 	for _, body := range want.files {
-		tags[seal.Of(body).Tag()] = true
+		tags[sealOf(body).Tag()] = true
 	}
 	loaded := map[string]bool{}
 	for _, tag := range got.Tags {
@@ -185,7 +185,7 @@ func (v *visit) isWhole(want version, published ...version) {
 	}
 	// The worker reads the program, which head.js knows by its hash.
 	for _, name := range []string{"head.js", "style.css", "page.js"} {
-		if !loaded[seal.Of(want.files[name]).Tag()] {
+		if !loaded[sealOf(want.files[name]).Tag()] {
 			v.Errorf("the page of version %q did not load its %s", want.mark, name)
 		}
 	}
@@ -203,7 +203,7 @@ func (v *visit) holdsAll(cache string, bodies map[string]string, of version) {
 	v.Helper()
 	want := map[string]string{}
 	for _, name := range of.kept() {
-		want[v.host.url()+name] = seal.Of(of.files[name]).Hash
+		want[v.host.url()+name] = sealOf(of.files[name]).Hash
 	}
 	if !maps.Equal(bodies, want) {
 		v.Errorf("%s holds %v, not %v", cache, bodies, want)
