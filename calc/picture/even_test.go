@@ -6,7 +6,9 @@ import (
 	"strings"
 	"testing"
 
+	"saltbite/calc/advice"
 	"saltbite/calc/artwork"
+	"saltbite/calc/evenness"
 	"saltbite/calc/field"
 )
 
@@ -233,6 +235,25 @@ func TestEvenHeight(t *testing.T) {
 	for fields, want := range map[string]float64{"height=10": 30, "height=10&corners=0+0;+160+0;+160+120;+0+120": 10} {
 		if e, r := evened(half(), inBath+fields); math.Abs(e.Art.Height-want/1000) > 1e-9 {
 			t.Errorf("%s: it is %g m high, not %g mm: %v", fields, e.Art.Height, want, r.Errors)
+		}
+	}
+}
+
+// A single blank that something stands for is told as well.
+func TestEvenTellsOneAssumed(t *testing.T) {
+	e, r := evened(half(), "width=40&gap=20&metal=copper&density=30&depth=0.2")
+	told := slices.ContainsFunc(r.Cautions, func(c advice.Caution) bool { return c.Code == "uneven-assumed" })
+	if len(e.Assumed) != 1 || e.Assumed[0] != field.Strength || !told {
+		t.Errorf("assumed are %v, told %v", e.Assumed, told)
+	}
+}
+
+// The scale of colours has a tenth of the mean at least; a wider spread has its own ends.
+func TestEndsOfTheScale(t *testing.T) {
+	for _, c := range [][4]float64{{1, 1, 0.95, 1.05}, {0.97, 1.02, 0.95, 1.05}, {0.6, 1.7, 0.6, 1.7}} {
+		e := Evened{Result: evenness.Result{Least: c[0], Most: c[1]}}
+		if low, high := e.ends(); math.Abs(low-c[2]) > 1e-12 || math.Abs(high-c[3]) > 1e-12 {
+			t.Errorf("from %g to %g: the scale goes from %g to %g", c[0], c[1], low, high)
 		}
 	}
 }
