@@ -86,3 +86,21 @@ func TestStretchesAlongAnEdge(t *testing.T) {
 		}
 	}
 }
+
+// Marks to cut by lie half on each side of the line to cut along, away from the corner
+// (by hand): of art from 10 to 18 across and 10 to 16 down, marks of 4 by 2 dots, 1 away.
+func TestMarksToCutBy(t *testing.T) {
+	p := plan{art: size{8, 6}, page: size{32, 32}, places: []place{{10, 10}}, marks: &marks{thick: 2, away: 1, long: 4}}
+	page := p.setOut(newBitmap(8, 6))
+	black := func(x, y int) bool { return page.dots[y*page.stride+x/8]&(0x80>>(x%8)) != 0 }
+	for y := range 32 {
+		for x := range 32 {
+			beside := func(at, from, to int) bool { return at == from-1 || at == from || at == to-1 || at == to }
+			beyond := func(at, from, to int) bool { return at >= from-5 && at < from-1 || at >= to+1 && at < to+5 }
+			want := beside(x, 10, 18) && beyond(y, 10, 16) || beside(y, 10, 16) && beyond(x, 10, 18)
+			if black(x, y) != want && y > 1 { // the rule of no length stands in the first rows
+				t.Errorf("black at %d, %d is %v", x, y, !want)
+			}
+		}
+	}
+}
