@@ -18,7 +18,13 @@ func startChromium(o Options) (*Session, error) {
 	if err != nil {
 		return nil, err
 	}
-	driver, err := launch(nil, nil, "chromedriver", "--port="+strconv.Itoa(port))
+	// The driver makes the profile, and leaves it where it is ended too soon.
+	dir, remove, err := profile("")
+	if err != nil {
+		return nil, err
+	}
+	s.ends = append(s.ends, remove)
+	driver, err := launch(nil, []string{"TMPDIR=" + dir}, "chromedriver", "--port="+strconv.Itoa(port))
 	if err != nil {
 		s.Close()
 		return nil, err
@@ -27,7 +33,7 @@ func startChromium(o Options) (*Session, error) {
 	args := []string{"--headless", "--no-sandbox", "--disable-gpu", "--disable-quic",
 		"--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
 		"--disable-dev-shm-usage"}
-	if o.Profile != "" { // else the driver makes a new one, and deletes it
+	if o.Profile != "" {
 		args = append(args, "--user-data-dir="+o.Profile)
 	}
 	options := params{}

@@ -6,6 +6,7 @@ import (
 	"image/png"
 	"net/http"
 	"net/http/httptest"
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -169,5 +170,27 @@ func prints(t *testing.T, s *Session) {
 	}
 	if err != nil || !bytes.HasPrefix(document, []byte("%PDF")) {
 		t.Errorf("a print of %d bytes, %v", len(document), err)
+	}
+}
+
+// A session that was closed has left no file behind.
+func TestNothingIsLeft(t *testing.T) {
+	for _, name := range Names {
+		t.Run(name, func(t *testing.T) {
+			dir := t.TempDir()
+			t.Setenv("TMPDIR", dir)
+			s, err := Start(name, Options{Sparing: true})
+			if errors.Is(err, ErrMissing) && os.Getenv("SALTBITE_SETUP") == "" {
+				t.Skip(err)
+			}
+			if err != nil {
+				t.Fatal(err)
+			}
+			s.Close()
+			left, err := os.ReadDir(dir)
+			if err != nil || len(left) > 0 {
+				t.Errorf("left are %v, %v", left, err)
+			}
+		})
 	}
 }
