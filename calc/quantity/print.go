@@ -69,23 +69,12 @@ func (f figures) number(x float64) string {
 	var room [24]byte
 	scientific := strconv.AppendFloat(room[:0], x, 'e', int(f)-1, 64)
 	cut := bytes.LastIndexByte(scientific, 'e')
-	e := exponentOf(scientific[cut+1:])
+	e, _ := strconv.Atoi(string(scientific[cut+1:]))
 	var text [32]byte
 	if e < -6 || e >= 7 {
 		return string(strconv.AppendInt(append(text[:0], scientific[:cut+1]...), int64(e), 10))
 	}
 	return string(appendPlain(text[:0], scientific[:cut], e))
-}
-
-// exponentOf reads the exponent that strconv writes: a sign and two figures or more.
-func exponentOf(text []byte) (e int) {
-	for _, figure := range text[1:] {
-		e = 10*e + int(figure-'0')
-	}
-	if text[0] == '-' {
-		return -e
-	}
-	return e
 }
 
 // appendPlain appends mantissa times 10^e without an exponent: the same figures, their
