@@ -58,19 +58,22 @@ func Lacking() []Tool {
 // root's rights it names the command to run. What only makes the checks quicker may
 // stay missing: not every release has it.
 func Install(absent []Tool) error {
-	quicker := func(t Tool) bool { return t.quicker }
-	if err := install(slices.DeleteFunc(slices.Clone(absent), quicker)); err != nil {
+	if err := install(thatAre(false, absent)); err != nil {
 		return err
 	}
-	if err := install(slices.DeleteFunc(slices.Clone(absent), func(t Tool) bool { return !t.quicker })); err != nil {
+	if err := install(thatAre(true, absent)); err != nil {
 		fmt.Println("the checks take longer:", err)
 	}
-	for _, t := range Lacking() {
-		if !t.quicker {
-			return fmt.Errorf("installed, and yet there is no %s", t.probe)
-		}
+	if still := thatAre(false, Lacking()); len(still) > 0 {
+		return fmt.Errorf("installed, and yet there is no %s", still[0].probe)
 	}
 	return nil
+}
+
+// thatAre are those of some tools that only make the checks quicker, or those that
+// they need.
+func thatAre(quicker bool, all []Tool) []Tool {
+	return slices.DeleteFunc(slices.Clone(all), func(t Tool) bool { return t.quicker != quicker })
 }
 
 // install brings some tools.
