@@ -23,10 +23,12 @@ func discs(width, height int, step float64) Picture {
 	return p
 }
 
+func silent(float64) {}
+
 // The same runs natively and in wasm.
 func TestDiscs(t *testing.T) {
 	p := discs(800, 600, 40)
-	r, err := Measure(p, Options{Width: 0.080, Lost: 0.0025}, func(float64) {})
+	r, err := Measure(p, Options{Width: 0.080, Lost: 0.0025}, silent)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -127,7 +129,7 @@ func BenchmarkDiscs(b *testing.B) {
 			p := discs(size[0], size[1], float64(size[2]))
 			b.ResetTimer()
 			for range b.N {
-				Measure(p, Options{Width: 0.08, Lost: 0.0001}, func(float64) {})
+				Measure(p, Options{Width: 0.08, Lost: 0.0001}, silent)
 			}
 		})
 	}
@@ -152,7 +154,7 @@ func BenchmarkDecodeDiscs(b *testing.B) {
 func BenchmarkPrepareDiscs(b *testing.B) {
 	p := discs(4000, 3000, 40)
 	for range b.N {
-		if _, err := Prepare(p, Options{Width: 0.15}, Printing{Paper: A4, Widen: 0.0002}, func(float64) {}); err != nil {
+		if _, err := Prepare(p, Options{Width: 0.15}, Printing{Paper: A4, Widen: 0.0002}, silent); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -84,8 +84,6 @@ func converted(t testing.TB, format string, picture []byte, arguments ...string)
 	return made
 }
 
-func silent(float64) {}
-
 func measured(t testing.TB, p Picture, o Options) Result {
 	t.Helper()
 	r, err := Measure(p, o, silent)

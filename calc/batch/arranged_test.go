@@ -15,7 +15,8 @@ import (
 // arranged is the plans of drawn classes, and the steps that each search took. The same
 // class gives the same plan everywhere: natively, in WebAssembly, and in the next version.
 // A bound that holds less than it could leaves the plan as it is and shows in the steps
-// alone. A change is written with SALTBITE_WRITE=1 go test ./calc/batch -run Arranged.
+// alone. It proves no plan good: the other tests do. The classes are
+// invented. A change is written with SALTBITE_WRITE=1 go test ./calc/batch -run Arranged.
 //
 //go:embed testdata/arranged.txt
 var arranged string

@@ -12,7 +12,8 @@ import (
 
 // solved is what is worked out of some pictures, to five figures, and the steps it took.
 // The same picture gives the same natively, in WebAssembly, and in the next version: what a
-// change shifts by less than the other tests allow is seen here. It is written with
+// change shifts by less than the other tests allow is seen here. It proves no
+// figure right: the other tests do. The pictures are invented. It is written with
 // SALTBITE_WRITE=1 go test ./calc/evenness -run Written.
 //
 //go:embed testdata/solved.txt

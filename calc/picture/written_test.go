@@ -17,7 +17,8 @@ import (
 
 // replies is all that is said of some pictures, numbers to four figures. The same picture
 // is told the same natively, in WebAssembly, and in the next version: what a change shifts
-// by less than the other tests allow is seen here. It is written with
+// by less than the other tests allow is seen here. It proves no
+// figure right: the other tests do. The pictures are invented. It is written with
 // SALTBITE_WRITE=1 go test ./calc/picture -run Written.
 //
 //go:embed testdata/replies.txt
