@@ -15,7 +15,7 @@ var Fields = map[string]Field{
 
 	"width":    {Label: "Width", Help: "of one piece"},
 	"height":   {Label: "Height", Help: "of one piece"},
-	"diameter": {Label: "Diameter", Help: "if round, instead of width and height"},
+	"diameter": {Label: "Diameter", Help: "of a round piece instead"},
 	"open":     {Label: "Exposed share", Makes: []string{"totalArea"}, Help: "of the face, not covered by resist"},
 	"area":     {Label: "Exposed area", Makes: []string{"totalArea"}, Sought: true, Help: "of one piece, instead of size and share"},
 	"sides":    {Label: "Sides etched", Rare: true, Help: "1 or 2"},
